@@ -3,11 +3,11 @@ import { type InputOptions, type OutputOptions, rolldown } from 'rolldown'
 import { recordOf, sourceSum } from './fingerprint.ts'
 import { inkTableEsm } from './ink-table-esm.ts'
 import { notices } from './notices.ts'
-import { below, top } from './paths.ts'
+import { below } from './paths.ts'
 
 /** How anything of ours is bundled; the benchmarks bundle an empty program the same way. */
 export const inputOptions: InputOptions = {
-  cwd: top,
+  cwd: below(),
   platform: 'node',
   tsconfig: below('tsconfig.json'),
   plugins: [inkTableEsm, notices],

@@ -1,7 +1,6 @@
 import { createHash } from 'node:crypto'
-import { existsSync, readdirSync, readFileSync } from 'node:fs'
-import { join } from 'node:path'
-import { below, top } from './paths.ts'
+import { existsSync, readdirSync, readFileSync, statSync } from 'node:fs'
+import { below } from './paths.ts'
 
 /** Everything the bundle is made from. */
 const ingredients = ['source', 'build', 'package.json', 'package-lock.json', 'tsconfig.json']
@@ -15,30 +14,24 @@ export interface BuildRecord {
 const sumOf = (bytes: Uint8Array): string => createHash('sha256').update(bytes).digest('hex')
 
 function filesUnder(path: string): string[] {
-  const full = join(top, path)
-  if (!existsSync(full)) return []
-  try {
-    return readdirSync(full, { withFileTypes: true })
-      .filter((entry) => entry.isDirectory() || entry.isFile())
-      .flatMap((entry) => filesUnder(`${path}/${entry.name}`))
-      .sort()
-  } catch (error) {
-    if ((error as NodeJS.ErrnoException).code === 'ENOTDIR') return [path]
-    throw error
-  }
+  const entry = statSync(below(path), { throwIfNoEntry: false })
+  if (entry === undefined) return []
+  if (!entry.isDirectory()) return [path]
+  return readdirSync(below(path))
+    .sort()
+    .flatMap((name) => filesUnder(`${path}/${name}`))
 }
+
+/** Names and sums of all files under some paths, which need not exist. */
+const sumsUnder = (...paths: string[]): Record<string, string> =>
+  Object.fromEntries(paths.flatMap(filesUnder).map((path) => [path, sumOf(readFileSync(below(path)))]))
 
 /**
  * Sum of everything the bundle is made from: it changes with any byte and any name.
  *
  * @returns 64 hexadecimal digits
  */
-export function sourceSum(): string {
-  const lines = ingredients
-    .flatMap(filesUnder)
-    .map((path) => `${path} ${sumOf(readFileSync(join(top, path)))}`)
-  return sumOf(Buffer.from(lines.join('\n')))
-}
+export const sourceSum = (): string => sumOf(Buffer.from(JSON.stringify(sumsUnder(...ingredients))))
 
 /**
  * The record of the files that now stand in dist.
@@ -46,11 +39,8 @@ export function sourceSum(): string {
  * @param source the source sum, taken before the build began
  */
 export function recordOf(source: string): BuildRecord {
-  const names = filesUnder('dist').filter((path) => path !== 'dist/build.json')
-  return {
-    source,
-    files: Object.fromEntries(names.map((path) => [path, sumOf(readFileSync(join(top, path)))])),
-  }
+  const { 'dist/build.json': _itself, ...files } = sumsUnder('dist')
+  return { source, files }
 }
 
 /**

@@ -1,0 +1,73 @@
+import { spawn } from 'node:child_process'
+import { mkdtempSync, readFileSync, rmSync } from 'node:fs'
+import { tmpdir } from 'node:os'
+import { join, relative } from 'node:path'
+import { below } from './paths.ts'
+
+/** What a stage of the test command comes to. */
+export interface Tally {
+  readonly passed: number
+  readonly failed: number
+  readonly reasons: readonly string[]
+}
+
+/** The part of the test runner's JSON report that is counted. */
+interface Report {
+  readonly testResults: ReadonlyArray<{
+    readonly name: string
+    readonly status: string
+    readonly message: string
+    readonly assertionResults: ReadonlyArray<{
+      readonly status: string
+      readonly fullName: string
+      readonly failureMessages?: readonly string[] | null
+    }>
+  }>
+}
+
+const firstLine = (text: string | undefined): string => text?.trim().split('\n')[0] ?? ''
+
+/**
+ * Counts a report: a failed test counts as one, and so does a file that fails without a failed test, such as one
+ * that does not load. A skipped test is named and counts as neither.
+ */
+export function tallyOf(report: Report, status: number): Tally {
+  let passed = 0
+  const reasons: string[] = []
+  for (const { name, status: fileStatus, message, assertionResults } of report.testResults) {
+    const file = relative(below(), name)
+    const failures = assertionResults.filter((test) => test.status === 'failed')
+    passed += assertionResults.filter((test) => test.status === 'passed').length
+    for (const test of failures)
+      reasons.push(`${file}: ${test.fullName}: ${firstLine(test.failureMessages?.[0])}`)
+    if (fileStatus === 'failed' && failures.length === 0) reasons.push(`${file}: ${firstLine(message)}`)
+    for (const test of assertionResults)
+      if (test.status !== 'passed' && test.status !== 'failed')
+        process.stdout.write(`skipped ${file}: ${test.fullName}\n`)
+  }
+  if (status !== 0 && reasons.length === 0)
+    reasons.push(`the run ended with status ${status}; the cause stands above`)
+  if (passed + reasons.length === 0) reasons.push('no test was found')
+  return { passed, failed: reasons.length, reasons }
+}
+
+/** Runs all tests, shows them as they go, and counts them. */
+export async function runTests(): Promise<Tally> {
+  const folder = mkdtempSync(join(tmpdir(), 'dawnlist-test-'))
+  const output = join(folder, 'report.json')
+  const words = ['run', '--reporter=default', '--reporter=json', `--outputFile.json=${output}`]
+  try {
+    const status = await new Promise<number>((resolve, reject) => {
+      const child = spawn(process.execPath, [below('node_modules/vitest/vitest.mjs'), ...words], {
+        cwd: below(),
+        stdio: ['ignore', 'inherit', 'inherit'],
+        env: { ...process.env, NODE_ENV: 'test' },
+      })
+      child.on('error', reject)
+      child.on('close', (code) => resolve(code ?? 1))
+    })
+    return tallyOf(JSON.parse(readFileSync(output, 'utf8')) as Report, status)
+  } finally {
+    rmSync(folder, { recursive: true, force: true })
+  }
+}
