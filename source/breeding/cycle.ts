@@ -1,0 +1,196 @@
+/**
+ * Cycles: what lies between two calvings or losses. Heat records and services become heats, checks stand beside
+ * them. A calving or any loss closes a cycle; its heats, services and checks do not count for the state that follows.
+ */
+import type { AnimalRecord, Happening } from './book.ts'
+import type { Day } from './day.ts'
+import type { CalvingFact, CheckFact, HeatSource, ServiceFact, StrawKind, TimeOfDay } from './facts.ts'
+import type { Minute } from './moment.ts'
+
+/** The services of one heat: one service, on its last date; AI if any of them is. */
+export interface Service {
+  readonly day: Day
+  readonly ai: boolean
+  /** Sire and straw of the last AI among them, else of the last. */
+  readonly sire: string | undefined
+  readonly straw: StrawKind | undefined
+  readonly facts: readonly ServiceFact[]
+  /** She had not calved yet. */
+  readonly maiden: boolean
+  /** Calvings before it. */
+  readonly parity: number
+}
+
+/** Heat records and services, each at most one day after the one before. */
+export interface Heat {
+  /** Day and minute of the first record. */
+  readonly day: Day
+  readonly minute: Minute
+  readonly time: TimeOfDay | undefined
+  /** How it was seen; undefined where the first record is a service. */
+  readonly how: HeatSource | undefined
+  /** Sure unless all its records are suspect; a service is a sure record. */
+  readonly sure: boolean
+  readonly service: Service | undefined
+}
+
+export interface Check {
+  readonly day: Day
+  readonly fact: CheckFact
+  readonly maiden: boolean
+}
+
+export type CycleEvent = 'calving' | 'loss'
+
+export interface Cycle {
+  /** What opened it, and when; undefined for the first cycle in the file. */
+  readonly openedBy: CycleEvent | undefined
+  readonly opened: Day | undefined
+  /** Her calvings when it opened, the opening one included. */
+  readonly parity: number
+  readonly heats: readonly Heat[]
+  readonly checks: readonly Check[]
+}
+
+/** One calving: facts 0-1 day apart are one. */
+export interface Calving {
+  readonly day: Day
+  readonly lastDay: Day
+  readonly facts: readonly CalvingFact[]
+}
+
+type Mutable<T> = { -readonly [K in keyof T]: T[K] }
+
+interface OpenHeat extends Mutable<Heat> {
+  lastDay: Day
+}
+
+interface OpenCycle extends Mutable<Omit<Cycle, 'heats' | 'checks'>> {
+  heats: OpenHeat[]
+  checks: Check[]
+}
+
+/** The facts that the list of a day is made from. */
+export interface Seen {
+  readonly happening: Happening
+  /** A service dated on the list's day is seen as the heat it belongs to. */
+  readonly asHeat: boolean
+}
+
+/**
+ * Whether the list of a day knows a fact: every fact dated before the day and, of the day itself, heats, calvings,
+ * losses and changed blocks; services of the day as heats. The others tick her row and move nothing until midnight.
+ */
+export function isSeen(happening: Happening, today: Day): boolean {
+  if (happening.day < today) return true
+  if (happening.day > today) return false
+  const kind = happening.fact.kind
+  return kind === 'heat' || kind === 'calving' || kind === 'loss' || kind === 'block' || kind === 'service'
+}
+
+/**
+ * Cycles and calvings of an animal as the list of a day sees them.
+ *
+ * @param animal her record with its facts in order
+ * @param today the list's day
+ * @returns at least one cycle, oldest first; her calvings, oldest first; her parity (lactation at entry + calvings)
+ */
+export function cyclesOn(
+  animal: AnimalRecord,
+  today: Day,
+): { cycles: readonly Cycle[]; calvings: readonly Calving[]; losses: readonly Day[]; parity: number } {
+  let parity = animal.record.lactation ?? 0
+  let cycle: OpenCycle = { openedBy: undefined, opened: undefined, parity, heats: [], checks: [] }
+  const cycles: OpenCycle[] = [cycle]
+  const calvings: Mutable<Calving>[] = []
+  const losses: Day[] = []
+  for (const happening of animal.happenings) {
+    if (!isSeen(happening, today)) continue
+    const { fact, day } = happening
+    switch (fact.kind) {
+      case 'heat':
+      case 'service':
+        joinHeat(cycle, happening, parity, fact.kind === 'service' && day < today)
+        break
+      case 'check':
+        cycle.checks.push({ day, fact, maiden: parity === 0 })
+        break
+      case 'calving': {
+        const last = calvings[calvings.length - 1]
+        if (last !== undefined && day - last.lastDay <= 1) {
+          last.lastDay = day
+          last.facts = [...last.facts, fact]
+          break
+        }
+        calvings.push({ day, lastDay: day, facts: [fact] })
+        parity += 1
+        cycle = { openedBy: 'calving', opened: day, parity, heats: [], checks: [] }
+        cycles.push(cycle)
+        break
+      }
+      case 'loss':
+        losses.push(day)
+        cycle = { openedBy: 'loss', opened: day, parity, heats: [], checks: [] }
+        cycles.push(cycle)
+        break
+      default:
+    }
+  }
+  return { cycles, calvings, losses, parity }
+}
+
+function joinHeat(cycle: OpenCycle, happening: Happening, parity: number, counts: boolean): void {
+  const { fact, day, minute } = happening
+  if (fact.kind !== 'heat' && fact.kind !== 'service') return
+  const sure = fact.kind === 'service' || fact.certainty === 'sure'
+  const last = cycle.heats[cycle.heats.length - 1]
+  let heat = last
+  if (heat === undefined || day - heat.lastDay > 1) {
+    heat = {
+      day,
+      minute,
+      time: fact.time,
+      how: fact.kind === 'heat' ? fact.how : undefined,
+      sure,
+      service: undefined,
+      lastDay: day,
+    }
+    cycle.heats.push(heat)
+  } else {
+    heat.lastDay = day
+    heat.sure ||= sure
+  }
+  if (fact.kind === 'service' && counts) heat.service = joinService(heat.service, fact, day, parity)
+}
+
+function joinService(before: Service | undefined, fact: ServiceFact, day: Day, parity: number): Service {
+  const ai = fact.natural !== true
+  const facts = before === undefined ? [fact] : [...before.facts, fact]
+  const names = before !== undefined && before.ai && !ai ? before : { sire: fact.sire, straw: ai ? fact.straw : undefined }
+  return {
+    day,
+    ai: ai || before?.ai === true,
+    sire: names.sire,
+    straw: names.straw,
+    facts,
+    maiden: parity === 0,
+    parity,
+  }
+}
+
+export type IntervalClass = 'short-irregular' | 'short-regular' | 'long-irregular' | 'long-regular' | 'extended'
+
+/**
+ * Class of the days between two services.
+ * Source: Remnant 2019, Measuring dairy herd heat detection (University of Nottingham).
+ *
+ * @param days 2 or more
+ * @example intervalClass(24) // 'short-regular'
+ */
+export function intervalClass(days: number): IntervalClass {
+  if (days <= 17) return 'short-irregular'
+  if (days <= 24) return 'short-regular'
+  if (days <= 35) return 'long-irregular'
+  if (days <= 48) return 'long-regular'
+  return 'extended'
+}

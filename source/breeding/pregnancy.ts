@@ -1,0 +1,161 @@
+/** What a pregnancy check counts for, when she conceived, to whom, and when she is due. */
+import type { BullPeriod } from './bull-period.ts'
+import type { Check, Cycle, Service } from './cycle.ts'
+import { type Day, isoDay, plusDays } from './day.ts'
+import type { CheckMethod } from './facts.ts'
+import type { Policy } from './policy.ts'
+
+/** How a conception day was found. */
+export type ConceptionBasis = 'named-service' | 'foetal-age' | 'counted-service' | 'older-service' | 'bull-period' | 'age-alone'
+
+export interface Conception {
+  readonly day: Day
+  readonly service: Service | undefined
+  /** Code of the sire or bull, where one is known. */
+  readonly sire: string | undefined
+  /** A bull period begun after the AI service fits too. */
+  readonly aiOrBull: boolean
+  readonly basis: ConceptionBasis
+}
+
+export interface Pregnancy {
+  /** The pregnant result that it rests on. */
+  readonly check: Check
+  /** Undefined where no service and no bull period fits. */
+  readonly conception: Conception | undefined
+}
+
+/** A service or bull period must be this old before a pregnant result can come from it. */
+const YOUNGEST_PREGNANCY = 24
+
+/**
+ * Days after a service from which a check of it counts: ultrasound 30 (maidens 28), hand 42, milk or blood 30.
+ * Source: Early pregnancy diagnosis by transrectal ultrasonography in dairy cattle; extension column, 2021; Sterry,
+ * Timing of milk-based PAG tests.
+ *
+ * @example checkCountsFrom('ultrasound', true, standardPolicy) // 28
+ */
+export function checkCountsFrom(method: CheckMethod, maiden: boolean, policy: Policy): number {
+  if (method === 'ultrasound') return maiden ? policy.ultrasoundMaidenDays : policy.ultrasoundDays
+  return method === 'hand' ? policy.handDays : policy.milkOrBloodDays
+}
+
+/** Whether a check counts for a service. */
+export const countsFor = (check: Check, service: Service, policy: Policy): boolean =>
+  check.day - service.day >= checkCountsFrom(check.fact.method, check.maiden, policy)
+
+/** The services of a cycle, oldest first. */
+export const servicesOf = (cycle: Cycle): readonly Service[] =>
+  cycle.heats.flatMap((heat) => (heat.service === undefined ? [] : [heat.service]))
+
+/** The service that a check counts for: the last one old enough, undefined where none is. */
+export const serviceCounted = (cycle: Cycle, check: Check, policy: Policy): Service | undefined =>
+  servicesOf(cycle).findLast((service) => countsFor(check, service, policy))
+
+/**
+ * The pregnancy of a cycle: a pregnant result with no later empty one. A plain result (no service named, no age)
+ * after an earlier one keeps its conception where no service came between.
+ *
+ * @param periods the bull periods of the animal, her own or her block's
+ */
+export function pregnancyOf(cycle: Cycle, periods: readonly BullPeriod[], policy: Policy): Pregnancy | undefined {
+  let pregnancy: Pregnancy | undefined
+  for (const check of cycle.checks) {
+    if (check.fact.result === 'empty') pregnancy = undefined
+    else if (check.fact.result === 'pregnant') {
+      const earlier = pregnancy
+      const plain = check.fact.serviceDate === undefined && check.fact.foetalAge === undefined
+      const since = earlier?.check.day
+      const servedBetween =
+        since !== undefined && servicesOf(cycle).some((service) => service.day > since && service.day < check.day)
+      pregnancy =
+        plain && earlier?.conception !== undefined && !servedBetween
+          ? earlier
+          : { check, conception: conceptionOf(cycle, check, periods, policy) }
+    }
+  }
+  return pregnancy
+}
+
+/**
+ * The conception that a pregnant result tells of: the service it names; else by foetal age; else the service it
+ * counts for, an older one, or a bull period.
+ *
+ * @returns undefined where nothing fits
+ */
+export function conceptionOf(
+  cycle: Cycle,
+  check: Check,
+  periods: readonly BullPeriod[],
+  policy: Policy,
+): Conception | undefined {
+  const services = servicesOf(cycle).filter((service) => service.day <= check.day)
+  const bulls = periods.filter((period) => isOfCycle(period, cycle, check.day))
+  const { serviceDate, foetalAge } = check.fact
+  if (serviceDate !== undefined) {
+    const named = services.find((service) => service.facts.some((fact) => fact.date === serviceDate))
+    return named === undefined ? undefined : byService(named, 'named-service', false)
+  }
+  if (foetalAge !== undefined) return byAge(services, bulls, check.day, foetalAge)
+  const begun = bulls.filter((period) => check.day - period.from >= YOUNGEST_PREGNANCY)
+  const counted = services.findLast((service) => countsFor(check, service, policy))
+  const service = counted ?? services.findLast((one) => check.day - one.day >= YOUNGEST_PREGNANCY)
+  if (service !== undefined) {
+    const bullToo = begun.some((period) => period.from > service.day)
+    return byService(service, counted === undefined ? 'older-service' : 'counted-service', bullToo)
+  }
+  const period = begun.at(-1)
+  return period === undefined ? undefined : byBull(period, period.from)
+}
+
+function byAge(
+  services: readonly Service[],
+  bulls: readonly BullPeriod[],
+  checked: Day,
+  age: number,
+): Conception | undefined {
+  const day = plusDays(checked, -age)
+  const within = age > 98 ? 15 : 7
+  const holds = (period: BullPeriod): boolean => day >= period.from - 15 && day <= (period.to ?? checked) + 15
+  let nearest: Service | undefined
+  for (const service of services) {
+    const distance = Math.abs(service.day - day)
+    if (distance <= within && (nearest === undefined || distance <= Math.abs(nearest.day - day))) nearest = service
+  }
+  if (nearest !== undefined) {
+    const from = nearest.day
+    return byService(nearest, 'foetal-age', bulls.some((period) => period.from > from && holds(period)))
+  }
+  const period = bulls.findLast(holds)
+  if (period !== undefined) {
+    return byBull(period, Math.min(Math.max(day, period.from), period.to ?? checked) as Day)
+  }
+  if (services.length > 0 || bulls.length > 0) return undefined
+  return { day, service: undefined, sire: undefined, aiOrBull: false, basis: 'age-alone' }
+}
+
+const byService = (service: Service, basis: ConceptionBasis, bullToo: boolean): Conception => ({
+  day: service.day,
+  service,
+  sire: service.sire,
+  aiOrBull: bullToo && service.ai,
+  basis,
+})
+
+const byBull = (period: BullPeriod, day: Day): Conception => ({
+  day,
+  service: undefined,
+  sire: period.bull,
+  aiOrBull: false,
+  basis: 'bull-period',
+})
+
+/** A period that had begun by the check and did not end before the cycle opened. */
+const isOfCycle = (period: BullPeriod, cycle: Cycle, checked: Day): boolean =>
+  period.from <= checked && (cycle.opened === undefined || period.to === undefined || period.to >= cycle.opened)
+
+/** The dates of services that a check may name, latest first. */
+export const namedServices = (cycle: Cycle): readonly Day[] =>
+  servicesOf(cycle)
+    .flatMap((service) => service.facts.map((fact) => isoDay(fact.date)))
+    .reverse()

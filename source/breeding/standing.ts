@@ -1,0 +1,268 @@
+/**
+ * Where an animal stands on the morning of a day: everything the rules ask about her, derived from her facts.
+ * Facts that the list of the day does not know yet (see cycle.ts) are left out here too.
+ */
+import type { AnimalRecord, HerdBook } from './book.ts'
+import { type BullPeriod, bullPeriods, bullWeeks } from './bull-period.ts'
+import { type Calving, type Check, type Cycle, type CycleEvent, cyclesOn, type Heat, type Service } from './cycle.ts'
+import { type Day, isoDay, plusDays } from './day.ts'
+import type { AnimalFact, ExaminedFact } from './facts.ts'
+import { dryOffDay, gestationDays } from './gestation.ts'
+import { countsFor, type Pregnancy, pregnancyOf, servicesOf } from './pregnancy.ts'
+import { type Phase, PRE_MATING, phaseOf, type Season, seasonDay, seasonOn } from './season.ts'
+import { sireOf } from './sire.ts'
+
+export interface Standing {
+  readonly animal: AnimalRecord
+  readonly today: Day
+  /** Her block's season of the day; undefined where she has no block or her block no season. */
+  readonly block: string | undefined
+  readonly season: Season | undefined
+  readonly phase: Phase | undefined
+  /** Season day of today. */
+  readonly s: number | undefined
+  /** Born, and not left. */
+  readonly inHerd: boolean
+  readonly leftOn: Day | undefined
+  readonly female: boolean
+  readonly barred: boolean
+  /** Not a maiden, or a maiden marked ready, once served or in calf. */
+  readonly ready: boolean
+  readonly parity: number
+  readonly maiden: boolean
+  readonly calvings: readonly Calving[]
+  readonly losses: readonly Day[]
+  /** Day that "days calved" counts from: the last calving, or a loss at 120 days of pregnancy or more. */
+  readonly waitFrom: Day | undefined
+  readonly waitSince: CycleEvent | undefined
+  readonly cycles: readonly Cycle[]
+  /** The open cycle. */
+  readonly cycle: Cycle
+  readonly heats: readonly Heat[]
+  readonly latestHeat: Heat | undefined
+  readonly latestSureHeat: Heat | undefined
+  readonly services: readonly Service[]
+  readonly lastService: Service | undefined
+  readonly checks: readonly Check[]
+  readonly lastCheck: Check | undefined
+  /** The last check that counts for the last service. */
+  readonly countingCheck: Check | undefined
+  readonly pregnancy: Pregnancy | undefined
+  readonly inCalf: boolean
+  readonly due: Day | undefined
+  readonly dryOff: Day | undefined
+  /** Heats served by AI from season day -35 on, across losses. */
+  readonly chancesUsed: number
+  readonly leftToBull: boolean
+  readonly onHold: boolean
+  readonly bullPeriods: readonly BullPeriod[]
+  readonly examinedOn: Day | undefined
+  /** A fixed-time service planned for today. */
+  readonly fixedTime: ExaminedFact | undefined
+  /** Score of the last 60 days. */
+  readonly condition: number | undefined
+  /** Facts dated today, those that tick included. */
+  readonly todays: readonly AnimalFact[]
+}
+
+/** A score counts for so many days. */
+const SCORE_DAYS = 60
+
+/**
+ * Her standing on the morning of a day.
+ *
+ * @param book the herd book, @param animal a record of it, @param today the list's day
+ * @example standingOn(book, cow, isoDay('2026-05-28')).chancesUsed // 1
+ */
+export function standingOn(book: HerdBook, animal: AnimalRecord, today: Day): Standing {
+  const { cycles, calvings, losses, parity } = cyclesOn(animal, today)
+  const marks = marksOn(animal, today)
+  const block = marks.block ?? animal.record.block ?? blockByCalving(book, calvings.at(-1)?.day)
+  const seasons = block === undefined ? [] : (book.seasons.get(block) ?? [])
+  const season = seasonOn(seasons, today)
+  const recorded = bullPeriods(animal, (day) => day < today)
+  const weeks = bullWeeks(seasons)
+  const periodsOf = (cycle: Cycle): readonly BullPeriod[] => {
+    const own = recorded.filter((period) => cycle.opened === undefined || (period.to ?? today) >= cycle.opened)
+    return own.length > 0 ? own : weeks
+  }
+  const cycle = cycles[cycles.length - 1] as Cycle
+  const pregnancy = pregnancyOf(cycle, periodsOf(cycle), book.policy)
+  const services = servicesOf(cycle)
+  const lastService = services.at(-1)
+  const maiden = parity === 0
+  const wait = waitOf(book, cycles, calvings, periodsOf)
+  const condition = marks.condition !== undefined && today - marks.condition.day <= SCORE_DAYS ? marks.condition.value : undefined
+  const due = dueDay(book, pregnancy, cycle.parity)
+  const chancesFrom = season === undefined ? undefined : season.matingStart + PRE_MATING
+  return {
+    animal,
+    today,
+    block,
+    season,
+    phase: season === undefined ? undefined : phaseOf(season, today),
+    s: season === undefined ? undefined : seasonDay(season, today),
+    inHerd: (animal.born === undefined || animal.born <= today) && marks.leftOn === undefined,
+    leftOn: marks.leftOn,
+    female: animal.record.sex === 'F',
+    barred: marks.barred,
+    ready: !maiden || animal.record.ready === true || pregnancy !== undefined || cycles.some((one) => servicesOf(one).length > 0),
+    parity,
+    maiden,
+    calvings,
+    losses,
+    waitFrom: wait.from,
+    waitSince: wait.since,
+    cycles,
+    cycle,
+    heats: cycle.heats,
+    latestHeat: cycle.heats.at(-1),
+    latestSureHeat: cycle.heats.findLast((heat) => heat.sure),
+    services,
+    lastService,
+    checks: cycle.checks,
+    lastCheck: cycle.checks.at(-1),
+    countingCheck:
+      lastService === undefined ? undefined : cycle.checks.findLast((check) => countsFor(check, lastService, book.policy)),
+    pregnancy,
+    inCalf: pregnancy !== undefined,
+    due,
+    dryOff: due === undefined ? undefined : dryOffDay(due, parity, (condition ?? 5) < 3, book.policy),
+    chancesUsed:
+      chancesFrom === undefined
+        ? 0
+        : cycles.flatMap(servicesOf).filter((service) => service.ai && service.day >= chancesFrom).length,
+    leftToBull: chancesFrom !== undefined && marks.toBull.some((day) => day >= chancesFrom),
+    onHold: marks.onHold,
+    bullPeriods: recorded,
+    examinedOn: marks.examinedOn,
+    fixedTime: marks.fixedTime,
+    condition,
+    todays: marks.todays,
+  }
+}
+
+interface Marks {
+  block: string | undefined
+  barred: boolean
+  onHold: boolean
+  leftOn: Day | undefined
+  toBull: Day[]
+  examinedOn: Day | undefined
+  fixedTime: ExaminedFact | undefined
+  condition: { day: Day; value: number } | undefined
+  todays: AnimalFact[]
+}
+
+/** Marks that go on over calvings and losses. */
+function marksOn(animal: AnimalRecord, today: Day): Marks {
+  const marks: Marks = {
+    block: undefined,
+    barred: false,
+    onHold: false,
+    leftOn: undefined,
+    toBull: [],
+    examinedOn: undefined,
+    fixedTime: undefined,
+    condition: undefined,
+    todays: [],
+  }
+  /** A hold without an end lasts until the next hold says when it ended. */
+  let openHold = false
+  for (const { fact, day } of animal.happenings) {
+    if (day > today) break
+    if (day === today) marks.todays.push(fact)
+    if (fact.kind === 'block') marks.block = fact.block
+    if (day === today) continue
+    if (fact.kind === 'bar') marks.barred = true
+    else if (fact.kind === 'unbar') marks.barred = false
+    else if (fact.kind === 'hold') {
+      openHold = fact.until === undefined
+      if (!openHold) marks.onHold ||= isoDay(fact.until as string) >= today
+    }
+    else if (fact.kind === 'left') marks.leftOn = day
+    else if (fact.kind === 'to-bull') marks.toBull.push(day)
+    else if (fact.kind === 'score') marks.condition = { day, value: fact.condition }
+    else if (fact.kind === 'examined') {
+      marks.examinedOn = day
+      if (fact.serveOn !== undefined && isoDay(fact.serveOn) === today) marks.fixedTime = fact
+    }
+  }
+  marks.onHold ||= openHold
+  return marks
+}
+
+/** The block of the first season in which she can be bred: its day B lies 42 days or more after her last calving. */
+function blockByCalving(book: HerdBook, calved: Day | undefined): string | undefined {
+  if (calved === undefined) return undefined
+  return book.allSeasons.find((season) => season.matingStart + season.bullEnd - calved >= book.policy.calvedToServe)?.block
+}
+
+/** Days calved count from the last calving, or from a later loss at 120 days of pregnancy or more. */
+function waitOf(
+  book: HerdBook,
+  cycles: readonly Cycle[],
+  calvings: readonly Calving[],
+  periodsOf: (cycle: Cycle) => readonly BullPeriod[],
+): { from: Day | undefined; since: CycleEvent | undefined } {
+  for (let i = cycles.length - 1; i > 0; i -= 1) {
+    const cycle = cycles[i] as Cycle
+    if (cycle.openedBy === 'calving') break
+    if (cycle.opened === undefined) continue
+    const lost = cycles[i - 1] as Cycle
+    const from = pregnancyOf(lost, periodsOf(lost), book.policy)?.conception?.day ?? servicesOf(lost).at(-1)?.day
+    if (from === undefined || cycle.opened - from >= book.policy.lossIsCalvingDays) {
+      return { from: cycle.opened, since: 'loss' }
+    }
+  }
+  const calved = calvings.at(-1)?.day
+  return { from: calved, since: calved === undefined ? undefined : 'calving' }
+}
+
+function dueDay(book: HerdBook, pregnancy: Pregnancy | undefined, parity: number): Day | undefined {
+  const conception = pregnancy?.conception
+  if (conception === undefined) return undefined
+  const sire = conception.sire === undefined ? {} : sireOf(book, conception.sire)
+  return plusDays(conception.day, gestationDays(sire, parity === 0, book.policy))
+}
+
+/** Days since the calving or late loss that she waits from; undefined where that is not known. */
+export const daysCalved = (standing: Standing, day: Day = standing.today): number | undefined =>
+  standing.waitFrom === undefined ? undefined : day - standing.waitFrom
+
+/** Whether she has calved at least so many days; maidens pass, a cow without a calving date does not. */
+export function calvedAtLeast(standing: Standing, days: number, day: Day = standing.today): boolean {
+  if (standing.maiden) return true
+  const calved = daysCalved(standing, day)
+  return calved !== undefined && calved >= days
+}
+
+/** On heat: her latest heat has no service and is dated today or yesterday. */
+export const onHeat = (standing: Standing): boolean =>
+  standing.latestHeat !== undefined &&
+  standing.latestHeat.service === undefined &&
+  standing.today - standing.latestHeat.day <= 1
+
+/** May be served: not in calf, a chance left, and not left to the bull by hand this season. */
+export const mayBeServed = (standing: Standing, chances: number): boolean =>
+  !standing.inCalf && standing.chancesUsed < chances && !standing.leftToBull
+
+/** Served, and no check counts for the last service. */
+export const unchecked = (standing: Standing): boolean =>
+  standing.lastService !== undefined && standing.countingCheck === undefined
+
+/** The last check that counts for the last service said empty. */
+export const checkedEmpty = (standing: Standing): boolean => standing.countingCheck?.fact.result === 'empty'
+
+/** A sure heat without a service so many days (18) or more after the last service. */
+export function returned(standing: Standing, watchFrom: number): boolean {
+  const service = standing.lastService
+  return (
+    service !== undefined &&
+    standing.heats.some((heat) => heat.sure && heat.service === undefined && heat.day - service.day >= watchFrom)
+  )
+}
+
+/** Days from the last service before a day, where one lies before it. */
+export const daysSinceService = (standing: Standing, day: Day): number | undefined =>
+  standing.lastService === undefined ? undefined : day - standing.lastService.day
