@@ -3,6 +3,7 @@
  * the one before; the last line counts them all, and the status is 1 when anything failed.
  */
 import { spawn } from 'node:child_process'
+import { existsSync } from 'node:fs'
 import { staleness } from './fingerprint.ts'
 import { below } from './paths.ts'
 import { smoke } from './smoke.ts'
@@ -28,10 +29,15 @@ const check = async (run: () => Promise<string[]>): Promise<Tally> => {
   return { passed: reasons.length === 0 ? 1 : 0, failed: reasons.length === 0 ? 0 : 1, reasons }
 }
 
+/** With `--keep-dist` a bundle that stands there already is not built anew: a stale one is then a fault. */
+const keepDist = process.argv.includes('--keep-dist')
+
 const build = async (): Promise<string[]> => {
   const stale = staleness()
-  if (stale !== undefined) process.stdout.write(`${stale} Building it.\n`)
-  return stale === undefined ? [] : tool('build/build.ts', [])
+  if (stale === undefined) return []
+  if (keepDist && existsSync(below('dist'))) return [stale]
+  process.stdout.write(`${stale} Building it.\n`)
+  return tool('build/build.ts', [])
 }
 
 const stages: ReadonlyArray<readonly [string, () => Promise<Tally>]> = [
