@@ -1,8 +1,28 @@
-import program from '../package.json' with { type: 'json' }
+/** Joins the commands to the real terminal. */
+import { runWords } from './commands/run.ts'
+import { sentence } from './words/index.ts'
 
-/** Runs the program with the words after its name and returns the exit status. */
+/**
+ * Runs the program.
+ *
+ * @param words what was typed after `dawnlist`
+ * @returns the exit status
+ */
 export async function main(words: readonly string[]): Promise<number> {
-  if (words[0] !== '--version') return 2
-  process.stdout.write(`${program.version}\n`)
-  return 0
+  for (const stream of [process.stdout, process.stderr]) stream.on('error', leaveWhenNobodyReads)
+  return runWords(words, {
+    print: (text) => void process.stdout.write(text),
+    say: (message) => void process.stderr.write(`${message}\n`),
+    tell: (problems) => {
+      for (const problem of problems) process.stderr.write(`${sentence(problem)}\n`)
+    },
+    env: process.env,
+    interactive: process.stdin.isTTY === true && process.stdout.isTTY === true && process.env.TERM !== 'dumb',
+  })
+}
+
+/** `dawnlist list | head` closes the pipe early: that is no fault. */
+function leaveWhenNobodyReads(error: NodeJS.ErrnoException): void {
+  if (error.code !== 'EPIPE') throw error
+  process.exit(0)
 }

@@ -1,0 +1,43 @@
+/** Finds the command that was typed and runs it. */
+import { fault } from '../breeding/problem.ts'
+import type { Command, Shell } from './command.ts'
+import { helpOf, overview } from './help-text.ts'
+import { parse } from './parse.ts'
+import { commandNamed } from './table.ts'
+
+/** Words that stand for a command, as most programs know them. */
+const usual: Readonly<Record<string, string>> = { '--version': 'version', '--help': 'help', '-h': 'help' }
+
+/**
+ * Runs the command that the words name.
+ *
+ * @param words what was typed after `dawnlist`
+ * @returns the exit status: 0 done, 1 a problem in data or file, 2 wrong usage
+ */
+export async function runWords(words: readonly string[], shell: Shell): Promise<number> {
+  const [first, ...rest] = words
+  if (first === undefined) {
+    shell.print(overview())
+    return 0
+  }
+  const command = commandNamed(usual[first] ?? first)
+  if (command === undefined) {
+    shell.tell([fault('command-unknown', '', { command: first })])
+    return 2
+  }
+  return runCommand(command, rest, shell)
+}
+
+async function runCommand(command: Command, words: readonly string[], shell: Shell): Promise<number> {
+  const given = parse(command, words)
+  if (!given.ok) {
+    shell.tell(given.problems)
+    return 2
+  }
+  if (given.value.switches.has('help')) {
+    shell.print(helpOf(command))
+    return 0
+  }
+  const { run } = await command.load()
+  return run(given.value, shell)
+}
