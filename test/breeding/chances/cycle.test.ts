@@ -1,0 +1,36 @@
+import { expect, test } from 'vitest'
+import { cycleMean, daysToHeat } from '../../../source/breeding/chances/cycle.ts'
+import { defaultRates } from '../../../source/breeding/chances/rates.ts'
+
+const sum = (values: readonly number[]): number => values.reduce((a, b) => a + b, 0)
+
+test('the plain cycle lies on days 8-40 and sums to 1', () => {
+  const days = daysToHeat('heat', 22, defaultRates)
+  expect(sum(days)).toBeCloseTo(1, 12)
+  expect(sum(days.slice(8, 41))).toBeCloseTo(1, 12)
+  expect(days[22]).toBeCloseTo(0.1242, 4)
+  expect(days.indexOf(Math.max(...days))).toBe(22)
+})
+
+test('after a failed service one in twenty comes late, up to day 48', () => {
+  const days = daysToHeat('service', 22, defaultRates)
+  expect(sum(days)).toBeCloseTo(1, 12)
+  expect(sum(days.slice(41))).toBeGreaterThan(0)
+  expect(days[48]).toBeGreaterThan(0)
+  expect(days).toHaveLength(49)
+  const plain = daysToHeat('heat', 22, defaultRates)
+  for (const d of [8, 15, 21]) expect(days[d]).toBeCloseTo(0.95 * (plain[d] ?? 0), 14)
+})
+
+test('without late returns a failed service is like any heat', () => {
+  const rates = { ...defaultRates, lateReturn: { ...defaultRates.lateReturn, share: 0 } }
+  expect(daysToHeat('service', 22, rates)).toEqual(daysToHeat('heat', 22, rates))
+})
+
+test('98 % of plain cycles end on days 15-29', () => {
+  expect(sum(daysToHeat('heat', 22, defaultRates).slice(15, 30))).toBeCloseTo(0.98, 2)
+})
+
+test('maidens and first-calvers have the mean of the young', () => {
+  expect([0, 1, 2, 7].map((parity) => cycleMean(parity, defaultRates))).toEqual([21, 21, 22, 22])
+})
