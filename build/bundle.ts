@@ -2,6 +2,7 @@ import { chmodSync, writeFileSync } from 'node:fs'
 import { type InputOptions, type OutputOptions, rolldown } from 'rolldown'
 import { recordOf, sourceSum } from './fingerprint.ts'
 import { inkTableEsm } from './ink-table-esm.ts'
+import { inkWithoutDevtools } from './ink-without-devtools.ts'
 import { notices } from './notices.ts'
 import { below } from './paths.ts'
 
@@ -10,9 +11,11 @@ export const inputOptions: InputOptions = {
   cwd: below(),
   platform: 'node',
   tsconfig: below('tsconfig.json'),
-  plugins: [inkTableEsm, notices],
-  transform: { define: { 'process.env.NODE_ENV': '"production"', 'process.env.DEV': '"false"' } },
-  external: ['react-devtools-core'],
+  plugins: [inkTableEsm, inkWithoutDevtools, notices],
+  transform: { define: { 'process.env.NODE_ENV': '"production"' } },
+  onLog(level, log) {
+    if (level === 'warn') throw new Error(`the bundler warns: ${log.message}`)
+  },
 }
 
 /** Ink and the schema stand in chunks of their own, so that a command which needs neither loads neither. */

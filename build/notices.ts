@@ -45,7 +45,9 @@ export const notices: Plugin = {
       }
     }
     const rule = `\n${'-'.repeat(80)}\n\n`
-    const source = ['dawnlist carries these packages.\n', ...[...folders].sort().map(noticeOf)].join(rule)
+    const source = ['dawnlist carries these packages.\n', ...new Set([...folders].map(noticeOf).sort())].join(
+      rule,
+    )
     this.emitFile({ type: 'asset', fileName: 'third-party-notices.txt', source })
   },
 }
