@@ -23,7 +23,10 @@ export function bullPeriods(animal: AnimalRecord, counts: (day: Day) => boolean)
     if (fact.kind === 'with-bull') periods.push({ from: day, to: undefined, bull: fact.bull })
     else if (fact.kind === 'from-bull') {
       for (const period of periods) {
-        if (period.to === undefined && (fact.bull === undefined || period.bull === undefined || period.bull === fact.bull))
+        if (
+          period.to === undefined &&
+          (fact.bull === undefined || period.bull === undefined || period.bull === fact.bull)
+        )
           period.to = day
       }
     }

@@ -166,7 +166,7 @@ function joinHeat(cycle: OpenCycle, happening: Happening, parity: number, counts
 function joinService(before: Service | undefined, fact: ServiceFact, day: Day, parity: number): Service {
   const ai = fact.natural !== true
   const facts = before === undefined ? [fact] : [...before.facts, fact]
-  const names = before !== undefined && before.ai && !ai ? before : { sire: fact.sire, straw: ai ? fact.straw : undefined }
+  const names = before?.ai && !ai ? before : { sire: fact.sire, straw: ai ? fact.straw : undefined }
   return {
     day,
     ai: ai || before?.ai === true,
@@ -178,7 +178,12 @@ function joinService(before: Service | undefined, fact: ServiceFact, day: Day, p
   }
 }
 
-export type IntervalClass = 'short-irregular' | 'short-regular' | 'long-irregular' | 'long-regular' | 'extended'
+export type IntervalClass =
+  | 'short-irregular'
+  | 'short-regular'
+  | 'long-irregular'
+  | 'long-regular'
+  | 'extended'
 
 /**
  * Class of the days between two services.

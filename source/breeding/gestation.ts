@@ -7,8 +7,16 @@ import type { Policy } from './policy.ts'
  * Source: Norman et al. 2009, J Dairy Sci 92:2259-2269 (dairy breeds, rounded); Irish beef-on-dairy gestation study,
  * 977,037 progeny (Angus, Limousin); Hereford, Simmental, Belgian Blue and Charolais are a judgement.
  */
-const byBreed: readonly { readonly names: readonly string[]; readonly days: number; readonly maiden?: number }[] = [
-  { names: ['holstein', 'friesian', 'holstein-friesian', 'ho', 'hol', 'hf', 'fr', 'hfr'], days: 280, maiden: 278 },
+const byBreed: readonly {
+  readonly names: readonly string[]
+  readonly days: number
+  readonly maiden?: number
+}[] = [
+  {
+    names: ['holstein', 'friesian', 'holstein-friesian', 'ho', 'hol', 'hf', 'fr', 'hfr'],
+    days: 280,
+    maiden: 278,
+  },
   { names: ['jersey', 'je', 'jer'], days: 280 },
   { names: ['ayrshire', 'ay', 'ays'], days: 282 },
   { names: ['brown swiss', 'bs', 'bsw'], days: 287 },

@@ -75,6 +75,8 @@ export interface Row {
   readonly chance: number | undefined
   readonly session: ServingSession | undefined
   readonly straw: { readonly sire: string; readonly straw: StrawKind } | undefined
+  /** Minutes from the list's midnight to the heat that is served, for the order of the work; 0 without one. */
+  readonly moment: number
   /** The one that placed her first. */
   readonly reasons: readonly Reason[]
   readonly warnings: readonly Warning[]

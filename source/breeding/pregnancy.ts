@@ -6,7 +6,13 @@ import type { CheckMethod } from './facts.ts'
 import type { Policy } from './policy.ts'
 
 /** How a conception day was found. */
-export type ConceptionBasis = 'named-service' | 'foetal-age' | 'counted-service' | 'older-service' | 'bull-period' | 'age-alone'
+export type ConceptionBasis =
+  | 'named-service'
+  | 'foetal-age'
+  | 'counted-service'
+  | 'older-service'
+  | 'bull-period'
+  | 'age-alone'
 
 export interface Conception {
   readonly day: Day
@@ -58,7 +64,11 @@ export const serviceCounted = (cycle: Cycle, check: Check, policy: Policy): Serv
  *
  * @param periods the bull periods of the animal, her own or her block's
  */
-export function pregnancyOf(cycle: Cycle, periods: readonly BullPeriod[], policy: Policy): Pregnancy | undefined {
+export function pregnancyOf(
+  cycle: Cycle,
+  periods: readonly BullPeriod[],
+  policy: Policy,
+): Pregnancy | undefined {
   let pregnancy: Pregnancy | undefined
   for (const check of cycle.checks) {
     if (check.fact.result === 'empty') pregnancy = undefined
@@ -67,7 +77,8 @@ export function pregnancyOf(cycle: Cycle, periods: readonly BullPeriod[], policy
       const plain = check.fact.serviceDate === undefined && check.fact.foetalAge === undefined
       const since = earlier?.check.day
       const servedBetween =
-        since !== undefined && servicesOf(cycle).some((service) => service.day > since && service.day < check.day)
+        since !== undefined &&
+        servicesOf(cycle).some((service) => service.day > since && service.day < check.day)
       pregnancy =
         plain && earlier?.conception !== undefined && !servedBetween
           ? earlier
@@ -120,11 +131,16 @@ function byAge(
   let nearest: Service | undefined
   for (const service of services) {
     const distance = Math.abs(service.day - day)
-    if (distance <= within && (nearest === undefined || distance <= Math.abs(nearest.day - day))) nearest = service
+    if (distance <= within && (nearest === undefined || distance <= Math.abs(nearest.day - day)))
+      nearest = service
   }
   if (nearest !== undefined) {
     const from = nearest.day
-    return byService(nearest, 'foetal-age', bulls.some((period) => period.from > from && holds(period)))
+    return byService(
+      nearest,
+      'foetal-age',
+      bulls.some((period) => period.from > from && holds(period)),
+    )
   }
   const period = bulls.findLast(holds)
   if (period !== undefined) {
@@ -152,7 +168,8 @@ const byBull = (period: BullPeriod, day: Day): Conception => ({
 
 /** A period that had begun by the check and did not end before the cycle opened. */
 const isOfCycle = (period: BullPeriod, cycle: Cycle, checked: Day): boolean =>
-  period.from <= checked && (cycle.opened === undefined || period.to === undefined || period.to >= cycle.opened)
+  period.from <= checked &&
+  (cycle.opened === undefined || period.to === undefined || period.to >= cycle.opened)
 
 /** The dates of services that a check may name, latest first. */
 export const namedServices = (cycle: Cycle): readonly Day[] =>

@@ -44,14 +44,19 @@ export function servingOf(
   lastDayOfAi: boolean,
 ): Serving {
   const sessions = milkingsFrom(heat.day, today, milkings)
-  const found = rule === 'by-the-hour' ? byTheHour(heat, sessions) : nextMilking(heat, sessions, milkings.length === 1)
+  const found =
+    rule === 'by-the-hour' ? byTheHour(heat, sessions) : nextMilking(heat, sessions, milkings.length === 1)
   const milking = sessions.find((one) => one.day >= today && !isBefore(one, found)) as Milking
   const fromOnset = heat.how === 'activity'
   if (milking.day > today && lastDayOfAi) {
     const last = sessions.findLast((one) => one.day === today) as Milking
     return { session: 'evening', hours: hoursTo(heat, last), fromOnset }
   }
-  return { session: milking.day > today ? 'next-morning' : milking.name, hours: hoursTo(heat, milking), fromOnset }
+  return {
+    session: milking.day > today ? 'next-morning' : milking.name,
+    hours: hoursTo(heat, milking),
+    fromOnset,
+  }
 }
 
 /** The session of a planned fixed-time service: as planned, else the morning. */
@@ -64,7 +69,8 @@ export const fixedServing = (plan: ExaminedFact): Serving => ({
 /** Whether a session lies outside the hours that a conventional straw accepts. */
 export const outsideHours = (serving: Serving, rule: ServingTime): boolean =>
   serving.hours !== undefined &&
-  (serving.hours > LATEST_HOUR || (rule === 'by-the-hour' && serving.fromOnset && serving.hours < EARLIEST_HOUR))
+  (serving.hours > LATEST_HOUR ||
+    (rule === 'by-the-hour' && serving.fromOnset && serving.hours < EARLIEST_HOUR))
 
 /** Every milking from the heat's day to the day after today. */
 function milkingsFrom(first: Day, today: Day, milkings: readonly string[]): readonly Milking[] {
@@ -77,7 +83,8 @@ function milkingsFrom(first: Day, today: Day, milkings: readonly string[]): read
   return sessions
 }
 
-const isBefore = (a: Milking, b: Milking): boolean => a.day < b.day || (a.day === b.day && a.minute < b.minute)
+const isBefore = (a: Milking, b: Milking): boolean =>
+  a.day < b.day || (a.day === b.day && a.minute < b.minute)
 
 const hoursTo = (heat: Heat, milking: Milking): number =>
   (milking.day - heat.day) * 24 + (milking.minute - heat.minute) / 60

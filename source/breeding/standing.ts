@@ -4,7 +4,15 @@
  */
 import type { AnimalRecord, HerdBook } from './book.ts'
 import { type BullPeriod, bullPeriods, bullWeeks } from './bull-period.ts'
-import { type Calving, type Check, type Cycle, type CycleEvent, cyclesOn, type Heat, type Service } from './cycle.ts'
+import {
+  type Calving,
+  type Check,
+  type Cycle,
+  type CycleEvent,
+  cyclesOn,
+  type Heat,
+  type Service,
+} from './cycle.ts'
 import { type Day, isoDay, plusDays } from './day.ts'
 import type { AnimalFact, ExaminedFact } from './facts.ts'
 import { dryOffDay, gestationDays } from './gestation.ts'
@@ -83,7 +91,9 @@ export function standingOn(book: HerdBook, animal: AnimalRecord, today: Day): St
   const recorded = bullPeriods(animal, (day) => day < today)
   const weeks = bullWeeks(seasons)
   const periodsOf = (cycle: Cycle): readonly BullPeriod[] => {
-    const own = recorded.filter((period) => cycle.opened === undefined || (period.to ?? today) >= cycle.opened)
+    const own = recorded.filter(
+      (period) => cycle.opened === undefined || (period.to ?? today) >= cycle.opened,
+    )
     return own.length > 0 ? own : weeks
   }
   const cycle = cycles[cycles.length - 1] as Cycle
@@ -92,7 +102,10 @@ export function standingOn(book: HerdBook, animal: AnimalRecord, today: Day): St
   const lastService = services.at(-1)
   const maiden = parity === 0
   const wait = waitOf(book, cycles, calvings, periodsOf)
-  const condition = marks.condition !== undefined && today - marks.condition.day <= SCORE_DAYS ? marks.condition.value : undefined
+  const condition =
+    marks.condition !== undefined && today - marks.condition.day <= SCORE_DAYS
+      ? marks.condition.value
+      : undefined
   const due = dueDay(book, pregnancy, cycle.parity)
   const chancesFrom = season === undefined ? undefined : season.matingStart + PRE_MATING
   return {
@@ -106,7 +119,11 @@ export function standingOn(book: HerdBook, animal: AnimalRecord, today: Day): St
     leftOn: marks.leftOn,
     female: animal.record.sex === 'F',
     barred: marks.barred,
-    ready: !maiden || animal.record.ready === true || pregnancy !== undefined || cycles.some((one) => servicesOf(one).length > 0),
+    ready:
+      !maiden ||
+      animal.record.ready === true ||
+      pregnancy !== undefined ||
+      cycles.some((one) => servicesOf(one).length > 0),
     parity,
     maiden,
     calvings,
@@ -123,7 +140,9 @@ export function standingOn(book: HerdBook, animal: AnimalRecord, today: Day): St
     checks: cycle.checks,
     lastCheck: cycle.checks.at(-1),
     countingCheck:
-      lastService === undefined ? undefined : cycle.checks.findLast((check) => countsFor(check, lastService, book.policy)),
+      lastService === undefined
+        ? undefined
+        : cycle.checks.findLast((check) => countsFor(check, lastService, book.policy)),
     pregnancy,
     inCalf: pregnancy !== undefined,
     due,
@@ -179,8 +198,7 @@ function marksOn(animal: AnimalRecord, today: Day): Marks {
     else if (fact.kind === 'hold') {
       openHold = fact.until === undefined
       if (!openHold) marks.onHold ||= isoDay(fact.until as string) >= today
-    }
-    else if (fact.kind === 'left') marks.leftOn = day
+    } else if (fact.kind === 'left') marks.leftOn = day
     else if (fact.kind === 'to-bull') marks.toBull.push(day)
     else if (fact.kind === 'score') marks.condition = { day, value: fact.condition }
     else if (fact.kind === 'examined') {
@@ -195,7 +213,9 @@ function marksOn(animal: AnimalRecord, today: Day): Marks {
 /** The block of the first season in which she can be bred: its day B lies 42 days or more after her last calving. */
 function blockByCalving(book: HerdBook, calved: Day | undefined): string | undefined {
   if (calved === undefined) return undefined
-  return book.allSeasons.find((season) => season.matingStart + season.bullEnd - calved >= book.policy.calvedToServe)?.block
+  return book.allSeasons.find(
+    (season) => season.matingStart + season.bullEnd - calved >= book.policy.calvedToServe,
+  )?.block
 }
 
 /** Days calved count from the last calving, or from a later loss at 120 days of pregnancy or more. */
@@ -210,7 +230,8 @@ function waitOf(
     if (cycle.openedBy === 'calving') break
     if (cycle.opened === undefined) continue
     const lost = cycles[i - 1] as Cycle
-    const from = pregnancyOf(lost, periodsOf(lost), book.policy)?.conception?.day ?? servicesOf(lost).at(-1)?.day
+    const from =
+      pregnancyOf(lost, periodsOf(lost), book.policy)?.conception?.day ?? servicesOf(lost).at(-1)?.day
     if (from === undefined || cycle.opened - from >= book.policy.lossIsCalvingDays) {
       return { from: cycle.opened, since: 'loss' }
     }
@@ -259,7 +280,9 @@ export function returned(standing: Standing, watchFrom: number): boolean {
   const service = standing.lastService
   return (
     service !== undefined &&
-    standing.heats.some((heat) => heat.sure && heat.service === undefined && heat.day - service.day >= watchFrom)
+    standing.heats.some(
+      (heat) => heat.sure && heat.service === undefined && heat.day - service.day >= watchFrom,
+    )
   )
 }
 

@@ -1,0 +1,55 @@
+/** Facts about an animal that cannot all be right. They are shown until corrected; the herd works as usual. */
+import { animalNamed, type HerdBook } from './book.ts'
+import { isSeen } from './cycle.ts'
+import { dayIso } from './day.ts'
+import type { FactKind } from './facts.ts'
+import { notice, type Problem } from './problem.ts'
+import type { Standing } from './standing.ts'
+
+/** Calvings closer than this cannot both be hers; 0-1 day apart are one. */
+const CALVINGS_APART = 200
+const YOUNGEST_CALVING = 540
+
+const breedingKinds: ReadonlySet<FactKind> = new Set(['heat', 'service', 'check', 'calving', 'loss'])
+
+/**
+ * The contradictions that the list of the standing's day knows of.
+ *
+ * @returns notices with the animal's number and the dates that clash; empty where all fits
+ * @example contradictionsOf(book, standing)[0]?.code // 'calvings-too-close'
+ */
+export function contradictionsOf(book: HerdBook, standing: Standing): readonly Problem[] {
+  const { animal, calvings } = standing
+  const problems: Problem[] = []
+  const found = (code: string, values?: Problem['values']): void => {
+    problems.push(notice(code, '', values, animal.number))
+  }
+  for (let i = 1; i < calvings.length; i += 1) {
+    const before = calvings[i - 1]
+    const after = calvings[i]
+    if (before === undefined || after === undefined) continue
+    const days = after.day - before.lastDay
+    if (days < CALVINGS_APART)
+      found('calvings-too-close', { first: dayIso(before.day), second: dayIso(after.day), days })
+  }
+  const first = calvings[0]
+  if (first !== undefined && animal.born !== undefined && first.day - animal.born < YOUNGEST_CALVING) {
+    found('calving-too-young', { date: dayIso(first.day), days: first.day - animal.born })
+  }
+  for (const happening of animal.happenings) {
+    const { fact, day } = happening
+    if (day > standing.today) break
+    if (!breedingKinds.has(fact.kind) || !isSeen(happening, standing.today)) continue
+    if (standing.leftOn !== undefined && day > standing.leftOn) {
+      found('fact-after-leaving', { kind: fact.kind, date: fact.date, left: dayIso(standing.leftOn) })
+    }
+    if (animal.born !== undefined && day < animal.born) {
+      found('fact-before-birth', { kind: fact.kind, date: fact.date, born: dayIso(animal.born) })
+    }
+    if (!standing.female) found('fact-on-male', { kind: fact.kind, date: fact.date })
+  }
+  const { sire, dam } = animal.record
+  if (animalNamed(book, sire)?.record.sex === 'F') found('sire-is-female', { parent: sire ?? '' })
+  if (animalNamed(book, dam)?.record.sex === 'M') found('dam-is-male', { parent: dam ?? '' })
+  return problems
+}

@@ -1,0 +1,70 @@
+/** The order of the rows. */
+import { type Row, reasonsOf, sections } from './list.ts'
+
+const runs = /(\d+|\D+)/g
+
+/**
+ * Compares animal numbers in runs, digits by value: "9" < "41" < "412" < "A3".
+ *
+ * @returns negative, zero or positive
+ * @example compareNumbers('A3', 'A12') // negative
+ */
+export function compareNumbers(a: string, b: string): number {
+  const left = a.match(runs) ?? []
+  const right = b.match(runs) ?? []
+  for (let i = 0; i < Math.min(left.length, right.length); i += 1) {
+    const x = left[i] ?? ''
+    const y = right[i] ?? ''
+    const bothDigits = /^\d/.test(x) && /^\d/.test(y)
+    const byValue = bothDigits ? x.replace(/^0+(?=\d)/, '').length - y.replace(/^0+(?=\d)/, '').length : 0
+    if (byValue !== 0) return byValue
+    const p = bothDigits ? x.replace(/^0+(?=\d)/, '') : x
+    const q = bothDigits ? y.replace(/^0+(?=\d)/, '') : y
+    if (p !== q) return p < q ? -1 : 1
+  }
+  return left.length - right.length || (a < b ? -1 : a > b ? 1 : 0)
+}
+
+const sectionOrder = new Map(sections.map((section, index) => [section, index]))
+const sessionOrder = { morning: 0, evening: 1, 'next-morning': 2 }
+const codeOrder = (row: Row): number =>
+  (reasonsOf[row.section] as readonly string[]).indexOf(row.reasons[0] ?? '')
+
+/** What orders the rows of a section after their block; ties go by number. */
+function within(a: Row, b: Row): number {
+  switch (a.section) {
+    case 'take-care':
+    case 'sweep-bull':
+      return codeOrder(a) - codeOrder(b)
+    case 'serve':
+    case 'second-service':
+      return (
+        sessionOrder[a.session ?? 'morning'] - sessionOrder[b.session ?? 'morning'] || a.moment - b.moment
+      )
+    case 'repeat-heat-watch':
+      return (b.chance ?? 0) - (a.chance ?? 0)
+    case 'pregnancy-check':
+    case 'no-heat-seen':
+      return (b.days ?? Number.NEGATIVE_INFINITY) - (a.days ?? Number.NEGATIVE_INFINITY) || 0
+    default:
+      return 0
+  }
+}
+
+/**
+ * Compares rows for the screen: section, block, then take-care and sweep-bull by code, serve by session and moment,
+ * the watch by the best chance of a return, checks and no-heat-seen longest first; ties by number.
+ *
+ * @param blocks place of each block among the blocks shown; animals without a block come last
+ */
+export const compareRows =
+  (blocks: ReadonlyMap<string, number>) =>
+  (a: Row, b: Row): number => {
+    const blockOf = (row: Row): number => blocks.get(row.block ?? '') ?? blocks.size
+    return (
+      (sectionOrder.get(a.section) ?? 0) - (sectionOrder.get(b.section) ?? 0) ||
+      blockOf(a) - blockOf(b) ||
+      within(a, b) ||
+      compareNumbers(a.number, b.number)
+    )
+  }

@@ -1,0 +1,67 @@
+/** Section 7, No heat seen: for the vet. Not a diagnosis; in housed herds most are missed heats. */
+import type { Calving } from '../cycle.ts'
+import { calvedAtLeast, checkedEmpty, daysCalved, mayBeServed, type Standing } from '../standing.ts'
+import { concernsBreeding, fitting, type Rule, sinceCalving, sureHeatSince } from './placement.ts'
+
+/** An examination answers for so many days. */
+const EXAMINED_DAYS = 21
+/** A heat of the pre-mating weeks counts from here for maidens and cows calved long ago. */
+const CYCLING_FROM = -42
+const CALVED_LONG = 150
+
+export const noHeatSeen: Rule = (standing, { policy }) => {
+  const { phase, s, today } = standing
+  if (!concernsBreeding(standing) || standing.inCalf || s === undefined) return undefined
+  if (phase !== 'before' && phase !== 'ai') return undefined
+  if (standing.examinedOn !== undefined && today - standing.examinedOn <= EXAMINED_DAYS) return undefined
+  const notCycling = standing.chancesUsed === 0 && !cyclingSeen(standing)
+  const reasons = fitting([
+    [
+      'cycling-not-seen',
+      notCycling &&
+        (phase === 'before' ? s >= -14 && calvedAtLeast(standing, 30) : calvedAtLeast(standing, 60)),
+    ],
+    [
+      'no-heat-24-days',
+      phase === 'ai' &&
+        s >= 21 &&
+        standing.chancesUsed === 0 &&
+        calvedAtLeast(standing, policy.calvedToServe) &&
+        !sureHeatSince(standing, today - 24),
+    ],
+    ['empty', phase === 'ai' && mayBeServed(standing, policy.chances) && emptyWithoutHeat(standing)],
+    ['at-risk', phase === 'before' && s >= -28 && calvedAtLeast(standing, 21) && atRisk(standing)],
+  ])
+  return reasons === undefined
+    ? undefined
+    : { section: 'no-heat-seen', reasons, warnings: [], ...sinceCalving(standing) }
+}
+
+/** A sure heat since calving; for maidens and cows calved more than 150 days, one since season day -42. */
+export function cyclingSeen(standing: Standing): boolean {
+  const calved = daysCalved(standing)
+  const long = standing.maiden || (calved !== undefined && calved > CALVED_LONG)
+  const from = long && standing.season !== undefined ? standing.season.matingStart + CYCLING_FROM : 0
+  return sureHeatSince(standing, from)
+}
+
+function emptyWithoutHeat(standing: Standing): boolean {
+  const check = standing.countingCheck
+  return check !== undefined && checkedEmpty(standing) && !sureHeatSince(standing, check.day + 1)
+}
+
+/** After a hard calving, twins, a dead calf or a loss, and not examined since. */
+function atRisk(standing: Standing): boolean {
+  const calving = standing.calvings.at(-1)
+  const lost = standing.losses.at(-1)
+  const lostSince = lost !== undefined && (calving === undefined || lost > calving.day) ? lost : undefined
+  const hard = calving !== undefined && hardCalving(calving)
+  const since = Math.max(hard ? calving.day : -Infinity, lostSince ?? -Infinity)
+  if (since === -Infinity) return false
+  return standing.examinedOn === undefined || standing.examinedOn < since
+}
+
+const hardCalving = (calving: Calving): boolean => {
+  const calves = calving.facts.reduce((sum, fact) => sum + (fact.calves ?? 1), 0)
+  return calves >= 2 || calving.facts.some((fact) => (fact.ease ?? 1) >= 4 || (fact.dead ?? 0) > 0)
+}

@@ -1,0 +1,115 @@
+/** Section 5, Pregnancy check: in every phase, oldest first. */
+import type { Day } from '../day.ts'
+import type { Warning } from '../list.ts'
+import { checkCountsFrom } from '../pregnancy.ts'
+import type { Season } from '../season.ts'
+import { calvedAtLeast, returned, type Standing, unchecked } from '../standing.ts'
+import {
+  concernsBreeding,
+  fitting,
+  type Rule,
+  type RuleSetting,
+  sinceCalving,
+  sinceService,
+} from './placement.ts'
+import { servedInCalf } from './take-care.ts'
+
+/** Days after a service at which the second round of returns is due. */
+const SECOND_ROUND_FROM = 36
+const SECOND_ROUND_TO = 48
+
+export const pregnancyCheck: Rule = (standing, setting) => {
+  if (!concernsBreeding(standing)) return undefined
+  const due = dueForCheck(standing, setting)
+  const reasons = fitting([
+    ['due', due],
+    ['unsure', unsureLongEnough(standing, setting)],
+    ['heat-in-calf', heatInCalf(standing)],
+    ['served-in-calf', servedInCalf(standing) && oldEnough(standing, setting)],
+    ['confirm', toConfirm(standing, setting)],
+    ['final', finalCheck(standing, setting)],
+  ])
+  if (reasons === undefined) return undefined
+  const k = standing.lastService === undefined ? undefined : standing.today - standing.lastService.day
+  const warnings: readonly Warning[] =
+    due && k !== undefined && k >= SECOND_ROUND_FROM && k <= SECOND_ROUND_TO ? ['second-round'] : []
+  return {
+    section: 'pregnancy-check',
+    reasons,
+    warnings,
+    ...(standing.lastService === undefined ? sinceCalving(standing) : sinceService(standing)),
+  }
+}
+
+/** The next scanning visit planned on the day or later; while one is ahead, rows stand on that day only. */
+export const nextVisit = (season: Season, today: Day): Day | undefined =>
+  season.scanDays.find((visit) => visit >= today)
+
+function dueForCheck(standing: Standing, setting: RuleSetting): boolean {
+  const { season, s } = standing
+  if (standing.inCalf || !unchecked(standing) || season === undefined || s === undefined) return false
+  const afterBull = s > season.bullEnd
+  return (afterBull || !returned(standing, setting.policy.watchFrom)) && oldEnough(standing, setting)
+}
+
+/** Her last service is old enough for the herd's method, and she for the method. */
+function oldEnough(standing: Standing, { policy }: RuleSetting): boolean {
+  const service = standing.lastService
+  if (service === undefined) return false
+  const method = policy.checkMethod
+  if (standing.today - service.day < checkCountsFrom(method, standing.maiden, policy)) return false
+  if (method === 'milk' && !inMilk(standing)) return false
+  if (method === 'milk' || method === 'blood') {
+    const lost = standing.losses.at(-1)
+    const wait = policy.milkOrBloodCalvedDays
+    return calvedAtLeast(standing, wait) && (lost === undefined || standing.today - lost >= wait)
+  }
+  return true
+}
+
+/** A cow that has not been dried off since she calved. */
+function inMilk(standing: Standing): boolean {
+  if (standing.maiden) return false
+  const calved = standing.calvings.at(-1)?.day
+  return !standing.animal.happenings.some(
+    ({ fact, day }) => fact.kind === 'dry' && day < standing.today && (calved === undefined || day >= calved),
+  )
+}
+
+function unsureLongEnough(standing: Standing, { policy }: RuleSetting): boolean {
+  const check = standing.lastCheck
+  if (check?.fact.result !== 'unsure' || standing.today - check.day < policy.unsureRecheckDays) return false
+  return standing.lastService === undefined || standing.lastService.day <= check.day
+}
+
+function heatInCalf(standing: Standing): boolean {
+  const checked = standing.lastCheck?.day
+  return (
+    standing.inCalf &&
+    checked !== undefined &&
+    standing.heats.some((heat) => heat.sure && heat.service === undefined && heat.day > checked)
+  )
+}
+
+function toConfirm(standing: Standing, { policy }: RuleSetting): boolean {
+  const conceived = standing.pregnancy?.conception?.day
+  if (conceived === undefined || standing.due === undefined) return false
+  const from = conceived + policy.confirmDays
+  return (
+    standing.today >= from &&
+    standing.due - standing.today > policy.dryOffDays &&
+    !standing.checks.some((check) => check.day >= from)
+  )
+}
+
+function finalCheck(standing: Standing, { policy }: RuleSetting): boolean {
+  const { season, s } = standing
+  if (season === undefined || s === undefined || standing.inCalf) return false
+  const bullOut = season.matingStart + season.bullEnd
+  const from = bullOut + policy.finalCheckDays
+  return (
+    standing.today >= from &&
+    !standing.calvings.some((calving) => calving.day > bullOut) &&
+    !standing.cycles.some((cycle) => cycle.checks.some((check) => check.day >= from))
+  )
+}

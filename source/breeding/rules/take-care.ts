@@ -1,0 +1,141 @@
+/** Section 1, Take care: a decision or a danger. It concerns every animal on every day. */
+import { calvedAtLeast, daysCalved, mayBeServed, onHeat, type Standing } from '../standing.ts'
+import {
+  fitting,
+  type Placement,
+  type Rule,
+  type RuleSetting,
+  sinceCalving,
+  sinceHeat,
+  sinceNothing,
+  sinceService,
+} from './placement.ts'
+
+/** A served-in-calf or a loss is shown for so many days. */
+const SHOWN_DAYS = 7
+const UNSERVED_FROM = 2
+const UNSERVED_TO = 3
+
+export const takeCare: Rule = (standing, setting) => {
+  if (!standing.inHerd) {
+    const gone = standing.leftOn !== undefined && setting.contradicted(standing)
+    return gone
+      ? { section: 'take-care', reasons: ['contradiction'], warnings: [], ...sinceNothing }
+      : undefined
+  }
+  const reasons = fitting([
+    ['in-calf-heat', standing.inCalf && onHeat(standing)],
+    ['served-in-calf', servedInCalfLately(standing)],
+    ['overdue', standing.due !== undefined && standing.today > standing.due + setting.policy.overdueDays],
+    ...servingDecisions(standing, setting),
+    ['unserved-heat', unservedHeat(standing, setting)],
+    ['no-service-fits', standing.pregnancy !== undefined && standing.pregnancy.conception === undefined],
+    ['loss', lostLately(standing)],
+    ['contradiction', setting.contradicted(standing)],
+  ])
+  return reasons === undefined
+    ? undefined
+    : {
+        section: 'take-care',
+        reasons,
+        warnings:
+          reasons[0] !== 'overdue' && onHeat(standing) && standing.latestHeat?.sure === false
+            ? ['suspect']
+            : [],
+        ...sinceOf(standing, reasons[0]),
+      }
+}
+
+/** Served two days or more after she conceived, and no check counts for that service yet. */
+export function servedInCalf(standing: Standing): boolean {
+  const conceived = standing.pregnancy?.conception?.day
+  const service = standing.lastService
+  return (
+    conceived !== undefined &&
+    service !== undefined &&
+    service.day - conceived >= 2 &&
+    standing.countingCheck === undefined
+  )
+}
+
+function servedInCalfLately(standing: Standing): boolean {
+  if (!servedInCalf(standing)) return false
+  const service = standing.lastService?.day ?? 0
+  const result = standing.pregnancy?.check.day ?? 0
+  return standing.today - Math.max(service, result) <= SHOWN_DAYS
+}
+
+/** A heat to be served or not: these concern animals that may be bred, in the AI weeks. */
+function servingDecisions(standing: Standing, { policy }: RuleSetting) {
+  const asked =
+    standing.phase === 'ai' &&
+    standing.female &&
+    !standing.barred &&
+    standing.ready &&
+    (onHeat(standing) || standing.fixedTime !== undefined) &&
+    mayBeServed(standing, policy.chances)
+  const calved = daysCalved(standing)
+  const cow = asked && !standing.maiden
+  const heatDay = onHeat(standing) ? (standing.latestHeat?.day ?? standing.today) : standing.today
+  const interval = standing.lastService === undefined ? undefined : heatDay - standing.lastService.day
+  return [
+    ['calving-unknown', cow && calved === undefined],
+    ['calved-under-30', cow && calved !== undefined && calved < policy.calvedNever],
+    [
+      'calved-30-41',
+      cow && calved !== undefined && calved >= policy.calvedNever && calved < policy.calvedToServe,
+    ],
+    ['short-interval', asked && isShort(interval, policy)],
+    ['hold', asked && standing.onHold],
+  ] as const
+}
+
+const isShort = (interval: number | undefined, policy: RuleSetting['policy']): boolean =>
+  interval !== undefined && interval >= policy.shortIntervalFrom && interval < policy.watchFrom
+
+/** A sure heat of the AI weeks, two or three days old, that could have been served and has no service. */
+function unservedHeat(standing: Standing, { policy }: RuleSetting): boolean {
+  const heat = standing.latestHeat
+  if (standing.phase !== 'ai' || standing.season === undefined || heat === undefined) return false
+  if (standing.barred || !standing.ready || !standing.female || standing.onHold) return false
+  const age = standing.today - heat.day
+  const served = standing.services.findLast((service) => service.day < heat.day)
+  const interval = served === undefined ? undefined : heat.day - served.day
+  return (
+    heat.sure &&
+    heat.service === undefined &&
+    age >= UNSERVED_FROM &&
+    age <= UNSERVED_TO &&
+    heat.day >= standing.season.matingStart &&
+    mayBeServed(standing, policy.chances) &&
+    calvedAtLeast(standing, policy.calvedToServe, heat.day) &&
+    !isShort(interval, policy)
+  )
+}
+
+function lostLately(standing: Standing): boolean {
+  const lost = standing.losses.at(-1)
+  return lost !== undefined && standing.today - lost <= SHOWN_DAYS
+}
+
+function sinceOf(standing: Standing, reason: Placement['reasons'][0]): Pick<Placement, 'since' | 'days'> {
+  const lost = standing.losses.at(-1)
+  switch (reason) {
+    case 'in-calf-heat':
+    case 'calving-unknown':
+    case 'hold':
+    case 'unserved-heat':
+      return sinceHeat(standing)
+    case 'served-in-calf':
+    case 'short-interval':
+    case 'overdue':
+      return sinceService(standing)
+    case 'calved-under-30':
+    case 'calved-30-41':
+      return sinceCalving(standing)
+    case 'loss':
+      return lost === undefined ? sinceNothing : { since: 'loss', days: standing.today - lost }
+    default:
+      return sinceNothing
+  }
+}
