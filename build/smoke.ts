@@ -7,6 +7,10 @@ const entry = below('dist/dawnlist.js')
 /** Makes the entry believe that it runs on an old Node: the only part of it that an old Node must get through. */
 const asNode20 = `data:text/javascript,Object.defineProperty(process,'versions',{value:{...process.versions,node:'20.11.0'}})`
 
+/** The reason against a run of the program, undefined where it is as it must be. */
+const unless = (good: boolean, { status, stdout, stderr }: ReturnType<typeof run>): string | undefined =>
+  good ? undefined : `status ${status}\n${stdout}${stderr}`
+
 const run = (words: string[], nodeOptions: string[] = []) =>
   spawnSync(process.execPath, [...nodeOptions, entry, ...words], {
     encoding: 'utf8',
@@ -23,17 +27,38 @@ const checks: ReadonlyArray<readonly [string, () => string | undefined]> = [
   [
     'tells its version',
     () => {
-      const { status, stdout, stderr } = run(['--version'])
-      return status === 0 && stdout === `${version}\n` ? undefined : `status ${status}\n${stdout}${stderr}`
+      const told = run(['--version'])
+      return unless(told.status === 0 && told.stdout.split('\n')[0] === version, told)
     },
   ],
   [
     'says in one sentence that a Node is too old, status 1',
     () => {
-      const { status, stdout, stderr } = run(['--version'], ['--import', asNode20])
-      const least = engines.node.replace('>=', '')
-      const told = stderr === `dawnlist needs Node.js ${least} or newer; this is 20.11.0.\n`
-      return status === 1 && stdout === '' && told ? undefined : `status ${status}\n${stdout}${stderr}`
+      const told = run(['--version'], ['--import', asNode20])
+      const sentence = `dawnlist needs Node.js ${engines.node.replace('>=', '')} or newer; this is 20.11.0.\n`
+      return unless(told.status === 1 && told.stdout === '' && told.stderr === sentence, told)
+    },
+  ],
+  [
+    'names its commands',
+    () => {
+      const told = run(['--help'])
+      return unless(told.status === 0 && /^ +list /m.test(told.stdout) && told.stderr === '', told)
+    },
+  ],
+  [
+    'refuses a command that it does not know, status 2',
+    () => {
+      const told = run(['no-such-command'])
+      return unless(told.status === 2 && told.stdout === '' && told.stderr.includes('no-such-command'), told)
+    },
+  ],
+  [
+    'names a herd file that is not there, status 1',
+    () => {
+      const told = run(['list', 'no-such-herd.json'])
+      const named = told.stderr.includes('no-such-herd.json') && !told.stderr.includes('    at ')
+      return unless(told.status === 1 && told.stdout === '' && named, told)
     },
   ],
 ]

@@ -55,6 +55,7 @@ const stages: ReadonlyArray<readonly [string, () => Promise<Tally>]> = [
 let passed = 0
 let failed = 0
 const reasons: string[] = []
+const skipped: string[] = []
 
 for (const [name, run] of stages) {
   process.stdout.write(`\n== ${name}\n`)
@@ -63,11 +64,13 @@ for (const [name, run] of stages) {
   )
   passed += tally.passed
   failed += tally.failed
+  skipped.push(...(tally.skipped ?? []))
   reasons.push(...tally.reasons.map((reason) => `${name}: ${reason}`))
   process.stdout.write(tally.failed === 0 ? `${name}: good\n` : `${name}: FAILED\n`)
 }
 
 process.stdout.write('\n')
+for (const test of skipped) process.stdout.write(`skipped ${test}\n`)
 for (const reason of reasons) process.stdout.write(`FAILED ${reason}\n`)
 process.stdout.write(`${passed} passed, ${failed} failed\n`)
 process.exitCode = failed === 0 ? 0 : 1

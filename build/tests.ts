@@ -9,6 +9,8 @@ export interface Tally {
   readonly passed: number
   readonly failed: number
   readonly reasons: readonly string[]
+  /** Tests that did not run, by name. */
+  readonly skipped?: readonly string[]
 }
 
 /** The part of the test runner's JSON report that is counted. */
@@ -30,25 +32,30 @@ const firstLine = (text: string | undefined): string => text?.trim().split('\n')
 /**
  * Counts a report: a failed test counts as one, and so does a file that fails without a failed test, such as one
  * that does not load. A skipped test is named and counts as neither.
+ *
+ * @param report the test runner's JSON report
+ * @param status its exit status: one that no failure explains counts as one failed
  */
 export function tallyOf(report: Report, status: number): Tally {
   let passed = 0
   const reasons: string[] = []
+  const skipped: string[] = []
   for (const { name, status: fileStatus, message, assertionResults } of report.testResults) {
     const file = relative(below(), name)
-    const failures = assertionResults.filter((test) => test.status === 'failed')
-    passed += assertionResults.filter((test) => test.status === 'passed').length
-    for (const test of failures)
-      reasons.push(`${file}: ${test.fullName}: ${firstLine(test.failureMessages?.[0])}`)
-    if (fileStatus === 'failed' && failures.length === 0) reasons.push(`${file}: ${firstLine(message)}`)
-    for (const test of assertionResults)
-      if (test.status !== 'passed' && test.status !== 'failed')
-        process.stdout.write(`skipped ${file}: ${test.fullName}\n`)
+    const failuresBefore = reasons.length
+    for (const test of assertionResults) {
+      if (test.status === 'passed') passed += 1
+      else if (test.status === 'failed')
+        reasons.push(`${file}: ${test.fullName}: ${firstLine(test.failureMessages?.[0])}`)
+      else skipped.push(`${file}: ${test.fullName}`)
+    }
+    if (fileStatus === 'failed' && reasons.length === failuresBefore)
+      reasons.push(`${file}: ${firstLine(message)}`)
   }
   if (status !== 0 && reasons.length === 0)
     reasons.push(`the run ended with status ${status}; the cause stands above`)
   if (passed + reasons.length === 0) reasons.push('no test was found')
-  return { passed, failed: reasons.length, reasons }
+  return { passed, failed: reasons.length, reasons, skipped }
 }
 
 /** Runs all tests, shows them as they go, and counts them. */
