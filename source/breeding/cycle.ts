@@ -199,3 +199,9 @@ export function intervalClass(days: number): IntervalClass {
   if (days <= 48) return 'long-regular'
   return 'extended'
 }
+
+/** A hard calving: ease 4 or 5, twins or more, or a dead calf. */
+export function hardCalving(calving: Calving): boolean {
+  const calves = calving.facts.reduce((sum, fact) => sum + (fact.calves ?? 1), 0)
+  return calves >= 2 || calving.facts.some((fact) => (fact.ease ?? 1) >= 4 || (fact.dead ?? 0) > 0)
+}

@@ -1,5 +1,5 @@
 /** Section 7, No heat seen: for the vet. Not a diagnosis; in housed herds most are missed heats. */
-import type { Calving } from '../cycle.ts'
+import { hardCalving } from '../cycle.ts'
 import { calvedAtLeast, checkedEmpty, daysCalved, mayBeServed, type Standing } from '../standing.ts'
 import { concernsBreeding, fitting, type Rule, sinceCalving, sureHeatSince } from './placement.ts'
 
@@ -59,9 +59,4 @@ function atRisk(standing: Standing): boolean {
   const since = Math.max(hard ? calving.day : -Infinity, lostSince ?? -Infinity)
   if (since === -Infinity) return false
   return standing.examinedOn === undefined || standing.examinedOn < since
-}
-
-const hardCalving = (calving: Calving): boolean => {
-  const calves = calving.facts.reduce((sum, fact) => sum + (fact.calves ?? 1), 0)
-  return calves >= 2 || calving.facts.some((fact) => (fact.ease ?? 1) >= 4 || (fact.dead ?? 0) > 0)
 }
