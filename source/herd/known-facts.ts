@@ -1,0 +1,55 @@
+import type { AnimalRecordFact, Fact } from '../breeding/facts.ts'
+
+/** What new facts are held against: every id, and the animals with their numbers. */
+export class KnownFacts {
+  readonly #before: KnownFacts | undefined
+  readonly #byId = new Map<string, Fact>()
+  readonly #numbers = new Map<string, string>()
+  readonly #records: AnimalRecordFact[] = []
+  readonly #voided = new Set<string>()
+
+  /** @param before what is known already; stays as it is */
+  constructor(before?: KnownFacts) {
+    this.#before = before
+  }
+
+  /** Knows this fact too. Of two with one id the first stays. */
+  add(fact: Fact): void {
+    if (this.find(fact.id) === undefined) this.#byId.set(fact.id, fact)
+    if (fact.kind === 'correction') this.#voided.add(fact.voids)
+    if (fact.kind !== 'animal') return
+    this.#records.push(fact)
+    this.#numbers.set(fact.about, fact.number)
+  }
+
+  /** The fact with this id. */
+  find(id: string): Fact | undefined {
+    return this.#before?.find(id) ?? this.#byId.get(id)
+  }
+
+  /** The number of an animal by her latest record; undefined where there is no such animal. */
+  numberOf(animal: string): string | undefined {
+    return this.#numbers.get(animal) ?? this.#before?.numberOf(animal)
+  }
+
+  /** The records that give an animal a number which another animal had before. A voided record gives none. */
+  sharedNumbers(): AnimalRecordFact[] {
+    const latest = new Map<string, AnimalRecordFact>()
+    for (const record of this.#allRecords()) {
+      if (this.#isVoided(record.id)) continue
+      latest.delete(record.about)
+      latest.set(record.about, record)
+    }
+    const taken = new Set<string>()
+    return [...latest.values()].filter(({ number }) => taken.size === taken.add(number).size)
+  }
+
+  #allRecords(): AnimalRecordFact[] {
+    return this.#before === undefined ? this.#records : [...this.#before.#allRecords(), ...this.#records]
+  }
+
+  #isVoided(id: string): boolean {
+    if (this.#voided.has(id)) return true
+    return this.#before === undefined ? false : this.#before.#isVoided(id)
+  }
+}

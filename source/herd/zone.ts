@@ -1,0 +1,48 @@
+import type { IsoDate } from '../breeding/day.ts'
+import type { Fact, FarmFact } from '../breeding/facts.ts'
+
+const formats = new Map<string, Intl.DateTimeFormat>()
+
+/**
+ * The calendar date of an instant in a time zone; in UTC where the zone is unknown to this computer.
+ *
+ * @param zone IANA name
+ * @example dateInZone(new Date('2026-05-28T13:00:00Z'), 'Pacific/Auckland') // '2026-05-29'
+ */
+export function dateInZone(instant: Date, zone: string): IsoDate {
+  const parts = new Map(
+    formatFor(zone)
+      .formatToParts(instant)
+      .map((part) => [part.type, part.value]),
+  )
+  return `${parts.get('year')?.padStart(4, '0')}-${parts.get('month')}-${parts.get('day')}`
+}
+
+function formatFor(zone: string): Intl.DateTimeFormat {
+  const found = formats.get(zone)
+  if (found !== undefined) return found
+  const format = makeFormat(zone)
+  formats.set(zone, format)
+  return format
+}
+
+function makeFormat(zone: string): Intl.DateTimeFormat {
+  const style = {
+    year: 'numeric',
+    month: '2-digit',
+    day: '2-digit',
+    calendar: 'iso8601',
+    numberingSystem: 'latn',
+  } as const
+  try {
+    return new Intl.DateTimeFormat('en-US', { ...style, timeZone: zone })
+  } catch {
+    return new Intl.DateTimeFormat('en-US', { ...style, timeZone: 'UTC' })
+  }
+}
+
+/** The farm's time zone by its latest farm fact; `UTC` where none is told. */
+export function zoneOf(facts: readonly Fact[]): string {
+  const farm = facts.findLast((fact): fact is FarmFact => fact.kind === 'farm')
+  return farm?.zone ?? 'UTC'
+}
