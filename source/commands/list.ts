@@ -1,6 +1,21 @@
+/** `dawnlist list`: the morning list of a day as text, JSON or CSV. */
+import { morningList } from '../breeding/morning-list.ts'
+import { listCsv } from '../exchange/list/csv.ts'
+import { listJson } from '../exchange/list/json.ts'
+import { listText } from '../exchange/list/text.ts'
 import type { Run } from './command.ts'
+import { openForReading, statusOf } from './open-book.ts'
 
 export const run: Run = async (given, shell) => {
-  shell.say(`There is no morning list yet of ${given.args.FILE}.`)
-  return 1
+  const opened = await openForReading(given, shell)
+  if (!opened.ok) {
+    shell.tell(opened.problems)
+    return statusOf(opened.problems)
+  }
+  const { book, day } = opened.value
+  const list = morningList(book, day)
+  if (given.switches.has('json')) shell.print(`${JSON.stringify(listJson(list), null, 1)}\n`)
+  else if (given.switches.has('csv')) shell.print(listCsv(list))
+  else shell.print(listText(book, list))
+  return 0
 }
