@@ -16,7 +16,7 @@ import {
   type SpoiledFact,
   type StockTakeFact,
 } from './facts.ts'
-import { kindRank, type Minute, momentOf, standardMilkings } from './moment.ts'
+import { Clock, kindRank, type Minute, standardMilkings } from './moment.ts'
 import { type Policy, policyFrom } from './policy.ts'
 import { type Season, seasonFrom } from './season.ts'
 import { voidedBy } from './voided.ts'
@@ -26,6 +26,8 @@ export interface Happening<F extends AnimalFact = AnimalFact> {
   readonly fact: F
   readonly day: Day
   readonly minute: Minute
+  /** Place among her facts: day, minute, kind. */
+  readonly order: number
 }
 
 export interface AnimalRecord {
@@ -65,9 +67,6 @@ interface Draft {
   sorted: boolean
 }
 
-const orderOf = (happening: Happening): number =>
-  (happening.day * 1440 + happening.minute) * 32 + kindRank(happening.fact.kind)
-
 /**
  * Opens the book of a list of facts.
  *
@@ -78,51 +77,58 @@ const orderOf = (happening: Happening): number =>
 export function openBook(facts: readonly Fact[]): HerdBook {
   const voided = voidedBy(facts)
   const live: Fact[] = []
-  const farms: FarmFact[] = []
-  const policies: PolicyFact[] = []
-  const seasonFacts = new Map<string, SeasonFact>()
-  const stock: StockFact[] = []
-  const nitrogen: NitrogenFact[] = []
+  const ofHerd: Fact[] = []
+  const ofAnimals: (AnimalFact | AnimalRecordFact)[] = []
   for (const fact of facts) {
-    if (fact.kind === 'correction' || voided.has(fact.id)) continue
+    if (fact.kind === 'correction' || (voided.size > 0 && voided.has(fact.id))) continue
     live.push(fact)
-    if (fact.kind === 'farm') farms.push(fact)
-    else if (fact.kind === 'policy') policies.push(fact)
-    else if (fact.kind === 'season') seasonFacts.set(`${fact.matingStart} ${fact.block}`, fact)
-    else if (fact.kind === 'stock-take' || fact.kind === 'delivery' || fact.kind === 'spoiled')
-      stock.push(fact)
-    else if (fact.kind === 'nitrogen') nitrogen.push(fact)
+    if (fact.about === HERD) ofHerd.push(fact)
+    else ofAnimals.push(fact as AnimalFact | AnimalRecordFact)
   }
-  const farm = farms[farms.length - 1]
+  const farm = ofHerd.findLast((fact): fact is FarmFact => fact.kind === 'farm')
   const milkings = farm?.milkings ?? standardMilkings
-  const animals = animalRecords(live, milkings)
-  const allSeasons = [...seasonFacts.values()].map(seasonFrom).sort(bySeasonStart)
+  const animals = animalRecords(ofAnimals, milkings)
+  const records = [...animals.values()]
+  const seasons = new Map(
+    ofHerd
+      .filter((fact): fact is SeasonFact => fact.kind === 'season')
+      .map((fact) => [`${fact.matingStart} ${fact.block}`, fact]),
+  )
+  const allSeasons = [...seasons.values()].map(seasonFrom).sort(bySeasonStart)
   return {
     farm: { name: farm?.name ?? '', zone: farm?.zone ?? 'UTC', milkings },
-    policy: policyFrom(policies),
+    policy: policyFrom(ofHerd.filter((fact): fact is PolicyFact => fact.kind === 'policy')),
     seasons: Map.groupBy(allSeasons, (season) => season.block),
     allSeasons,
     animals,
-    byNumber: new Map([...animals.values()].map((animal) => [animal.number, animal])),
+    byNumber: new Map(records.map((animal) => [animal.number, animal])),
     byInternationalId: new Map(
-      [...animals.values()].flatMap((animal) =>
+      records.flatMap((animal) =>
         animal.record.internationalId === undefined ? [] : [[animal.record.internationalId, animal] as const],
       ),
     ),
-    stock: stock.sort((a, b) => (a.date < b.date ? -1 : a.date > b.date ? 1 : 0)),
-    nitrogen: nitrogen.sort((a, b) => (a.date < b.date ? -1 : a.date > b.date ? 1 : 0)),
+    stock: ofHerd.filter(isStock).sort(byDate),
+    nitrogen: ofHerd.filter((fact): fact is NitrogenFact => fact.kind === 'nitrogen').sort(byDate),
     live,
     voided,
   }
 }
 
+const isStock = (fact: Fact): fact is StockFact =>
+  fact.kind === 'stock-take' || fact.kind === 'delivery' || fact.kind === 'spoiled'
+
+const byDate = (a: Fact, b: Fact): number => (a.date < b.date ? -1 : a.date > b.date ? 1 : 0)
+
 const bySeasonStart = (a: Season, b: Season): number =>
   a.matingStart - b.matingStart || (a.block < b.block ? -1 : a.block > b.block ? 1 : 0)
 
-function animalRecords(live: readonly Fact[], milkings: readonly string[]): Map<string, AnimalRecord> {
+function animalRecords(
+  facts: readonly (AnimalFact | AnimalRecordFact)[],
+  milkings: readonly string[],
+): Map<string, AnimalRecord> {
   const drafts = new Map<string, Draft>()
-  for (const fact of live) {
-    if (fact.about === HERD || fact.kind === 'correction') continue
+  const clock = new Clock(milkings)
+  for (const fact of facts) {
     let draft = drafts.get(fact.about)
     if (draft === undefined) {
       draft = { record: undefined, happenings: [], sorted: true }
@@ -132,19 +138,17 @@ function animalRecords(live: readonly Fact[], milkings: readonly string[]): Map<
       draft.record = fact
       continue
     }
-    const happening: Happening = {
-      fact: fact as AnimalFact,
-      day: isoDay(fact.date),
-      minute: momentOf(fact.time, milkings),
-    }
+    const day = isoDay(fact.date)
+    const minute = clock.minute(fact.time)
+    const order = (day * 1440 + minute) * 32 + kindRank(fact.kind)
     const before = draft.happenings[draft.happenings.length - 1]
-    if (before !== undefined && orderOf(before) > orderOf(happening)) draft.sorted = false
-    draft.happenings.push(happening)
+    if (before !== undefined && before.order > order) draft.sorted = false
+    draft.happenings.push({ fact, day, minute, order })
   }
   const animals = new Map<string, AnimalRecord>()
   for (const [id, draft] of drafts) {
     if (draft.record === undefined) continue
-    if (!draft.sorted) draft.happenings.sort((a, b) => orderOf(a) - orderOf(b))
+    if (!draft.sorted) draft.happenings.sort((a, b) => a.order - b.order)
     animals.set(id, {
       id,
       number: draft.record.number,

@@ -1,7 +1,7 @@
 /** Facts about an animal that cannot all be right. They are shown until corrected; the herd works as usual. */
-import { animalNamed, type HerdBook } from './book.ts'
+import { animalNamed, type Happening, type HerdBook } from './book.ts'
 import { isSeen } from './cycle.ts'
-import { dayIso } from './day.ts'
+import { dayIso, isoDay } from './day.ts'
 import type { FactKind } from './facts.ts'
 import { notice, type Problem } from './problem.ts'
 import type { Standing } from './standing.ts'
@@ -11,6 +11,16 @@ const CALVINGS_APART = 200
 const YOUNGEST_CALVING = 540
 
 const breedingKinds: ReadonlySet<FactKind> = new Set(['heat', 'service', 'check', 'calving', 'loss'])
+
+/** Her breeding facts, where some of them may be out of place: after she left, before her birth, or on a male. */
+function factsOutOfPlace({ animal, leftOn, female, today }: Standing): readonly Happening[] {
+  const first = animal.happenings[0]
+  const early = first !== undefined && animal.born !== undefined && first.day < animal.born
+  if (leftOn === undefined && female && !early) return []
+  return animal.happenings.filter(
+    (happening) => breedingKinds.has(happening.fact.kind) && isSeen(happening, today),
+  )
+}
 
 /**
  * The contradictions that the list of the standing's day knows of.
@@ -36,14 +46,11 @@ export function contradictionsOf(book: HerdBook, standing: Standing): readonly P
   if (first !== undefined && animal.born !== undefined && first.day - animal.born < YOUNGEST_CALVING) {
     found('calving-too-young', { date: dayIso(first.day), days: first.day - animal.born })
   }
-  for (const happening of animal.happenings) {
-    const { fact, day } = happening
-    if (day > standing.today) break
-    if (!breedingKinds.has(fact.kind) || !isSeen(happening, standing.today)) continue
-    if (standing.leftOn !== undefined && day > standing.leftOn) {
+  for (const { fact } of factsOutOfPlace(standing)) {
+    if (standing.leftOn !== undefined && isoDay(fact.date) > standing.leftOn) {
       found('fact-after-leaving', { kind: fact.kind, date: fact.date, left: dayIso(standing.leftOn) })
     }
-    if (animal.born !== undefined && day < animal.born) {
+    if (animal.born !== undefined && isoDay(fact.date) < animal.born) {
       found('fact-before-birth', { kind: fact.kind, date: fact.date, born: dayIso(animal.born) })
     }
     if (!standing.female) found('fact-on-male', { kind: fact.kind, date: fact.date })

@@ -49,6 +49,8 @@ export interface Cycle {
   /** Her calvings when it opened, the opening one included. */
   readonly parity: number
   readonly heats: readonly Heat[]
+  /** The services of its heats. */
+  readonly services: readonly Service[]
   readonly checks: readonly Check[]
 }
 
@@ -65,8 +67,9 @@ interface OpenHeat extends Mutable<Heat> {
   lastDay: Day
 }
 
-interface OpenCycle extends Mutable<Omit<Cycle, 'heats' | 'checks'>> {
+interface OpenCycle extends Mutable<Omit<Cycle, 'heats' | 'services' | 'checks'>> {
   heats: OpenHeat[]
+  services: Service[]
   checks: Check[]
 }
 
@@ -100,7 +103,14 @@ export function cyclesOn(
   today: Day,
 ): { cycles: readonly Cycle[]; calvings: readonly Calving[]; losses: readonly Day[]; parity: number } {
   let parity = animal.record.lactation ?? 0
-  let cycle: OpenCycle = { openedBy: undefined, opened: undefined, parity, heats: [], checks: [] }
+  let cycle: OpenCycle = {
+    openedBy: undefined,
+    opened: undefined,
+    parity,
+    heats: [],
+    services: [],
+    checks: [],
+  }
   const cycles: OpenCycle[] = [cycle]
   const calvings: Mutable<Calving>[] = []
   const losses: Day[] = []
@@ -124,13 +134,13 @@ export function cyclesOn(
         }
         calvings.push({ day, lastDay: day, facts: [fact] })
         parity += 1
-        cycle = { openedBy: 'calving', opened: day, parity, heats: [], checks: [] }
+        cycle = { openedBy: 'calving', opened: day, parity, heats: [], services: [], checks: [] }
         cycles.push(cycle)
         break
       }
       case 'loss':
         losses.push(day)
-        cycle = { openedBy: 'loss', opened: day, parity, heats: [], checks: [] }
+        cycle = { openedBy: 'loss', opened: day, parity, heats: [], services: [], checks: [] }
         cycles.push(cycle)
         break
       default:
@@ -160,7 +170,10 @@ function joinHeat(cycle: OpenCycle, happening: Happening, parity: number, counts
     heat.lastDay = day
     heat.sure ||= sure
   }
-  if (fact.kind === 'service' && counts) heat.service = joinService(heat.service, fact, day, parity)
+  if (fact.kind !== 'service' || !counts) return
+  if (heat.service !== undefined) cycle.services.pop()
+  heat.service = joinService(heat.service, fact, day, parity)
+  cycle.services.push(heat.service)
 }
 
 function joinService(before: Service | undefined, fact: ServiceFact, day: Day, parity: number): Service {

@@ -26,6 +26,27 @@ export function momentOf(time: TimeOfDay | undefined, milkings: readonly string[
   return minuteOf(time)
 }
 
+/** Minutes of the times of a herd, each worked out once: a herd has few different ones. */
+export class Clock {
+  readonly #milkings: readonly string[]
+  readonly #minutes = new Map<TimeOfDay | undefined, Minute>()
+
+  /** @param milkings one or two wall times in order */
+  constructor(milkings: readonly string[]) {
+    this.#milkings = milkings
+  }
+
+  /** The minute that a time of day counts from, as momentOf. */
+  minute(time: TimeOfDay | undefined): Minute {
+    let minute = this.#minutes.get(time)
+    if (minute === undefined) {
+      minute = momentOf(time, this.#milkings)
+      this.#minutes.set(time, minute)
+    }
+    return minute
+  }
+}
+
 /**
  * Facts of one day at the same time run in this order, then in the order of recording: what opens a cycle first,
  * what is found next, what ends it last; a bar before it is lifted. So the same facts read from a file in another

@@ -1,6 +1,8 @@
 /** The order of the rows. */
 import { type Row, reasonsOf, sections } from './list.ts'
 
+/** Most numbers are plain, and there are many comparisons in a list. */
+const plain = /^[1-9]\d{0,8}$/
 const runs = /(\d+|\D+)/g
 
 /**
@@ -10,6 +12,7 @@ const runs = /(\d+|\D+)/g
  * @example compareNumbers('A3', 'A12') // negative
  */
 export function compareNumbers(a: string, b: string): number {
+  if (plain.test(a) && plain.test(b)) return Number(a) - Number(b)
   const left = a.match(runs) ?? []
   const right = b.match(runs) ?? []
   for (let i = 0; i < Math.min(left.length, right.length); i += 1) {

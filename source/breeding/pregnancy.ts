@@ -50,13 +50,9 @@ export function checkCountsFrom(method: CheckMethod, maiden: boolean, policy: Po
 export const countsFor = (check: Check, service: Service, policy: Policy): boolean =>
   check.day - service.day >= checkCountsFrom(check.fact.method, check.maiden, policy)
 
-/** The services of a cycle, oldest first. */
-export const servicesOf = (cycle: Cycle): readonly Service[] =>
-  cycle.heats.flatMap((heat) => (heat.service === undefined ? [] : [heat.service]))
-
 /** The service that a check counts for: the last one old enough, undefined where none is. */
 export const serviceCounted = (cycle: Cycle, check: Check, policy: Policy): Service | undefined =>
-  servicesOf(cycle).findLast((service) => countsFor(check, service, policy))
+  cycle.services.findLast((service) => countsFor(check, service, policy))
 
 /**
  * The pregnancy of a cycle: a pregnant result with no later empty one. A plain result (no service named, no age)
@@ -78,7 +74,7 @@ export function pregnancyOf(
       const since = earlier?.check.day
       const servedBetween =
         since !== undefined &&
-        servicesOf(cycle).some((service) => service.day > since && service.day < check.day)
+        cycle.services.some((service) => service.day > since && service.day < check.day)
       pregnancy =
         plain && earlier?.conception !== undefined && !servedBetween
           ? earlier
@@ -100,7 +96,7 @@ export function conceptionOf(
   periods: readonly BullPeriod[],
   policy: Policy,
 ): Conception | undefined {
-  const services = servicesOf(cycle).filter((service) => service.day <= check.day)
+  const services = cycle.services.filter((service) => service.day <= check.day)
   const bulls = periods.filter((period) => isOfCycle(period, cycle, check.day))
   const { serviceDate, foetalAge } = check.fact
   if (serviceDate !== undefined) {
@@ -173,6 +169,4 @@ const isOfCycle = (period: BullPeriod, cycle: Cycle, checked: Day): boolean =>
 
 /** The dates of services that a check may name, latest first. */
 export const namedServices = (cycle: Cycle): readonly Day[] =>
-  servicesOf(cycle)
-    .flatMap((service) => service.facts.map((fact) => isoDay(fact.date)))
-    .reverse()
+  cycle.services.flatMap((service) => service.facts.map((fact) => isoDay(fact.date))).reverse()

@@ -16,7 +16,7 @@ import {
 import { type Day, isoDay, plusDays } from './day.ts'
 import type { AnimalFact, ExaminedFact } from './facts.ts'
 import { dryOffDay, gestationDays } from './gestation.ts'
-import { countsFor, type Pregnancy, pregnancyOf, servicesOf } from './pregnancy.ts'
+import { countsFor, type Pregnancy, pregnancyOf } from './pregnancy.ts'
 import { type Phase, PRE_MATING, phaseOf, type Season, seasonDay, seasonOn } from './season.ts'
 import { sireOf } from './sire.ts'
 
@@ -98,7 +98,7 @@ export function standingOn(book: HerdBook, animal: AnimalRecord, today: Day): St
   }
   const cycle = cycles[cycles.length - 1] as Cycle
   const pregnancy = pregnancyOf(cycle, periodsOf(cycle), book.policy)
-  const services = servicesOf(cycle)
+  const services = cycle.services
   const lastService = services.at(-1)
   const maiden = parity === 0
   const wait = waitOf(book, cycles, calvings, periodsOf)
@@ -123,7 +123,7 @@ export function standingOn(book: HerdBook, animal: AnimalRecord, today: Day): St
       !maiden ||
       animal.record.ready === true ||
       pregnancy !== undefined ||
-      cycles.some((one) => servicesOf(one).length > 0),
+      cycles.some((one) => one.services.length > 0),
     parity,
     maiden,
     calvings,
@@ -147,10 +147,7 @@ export function standingOn(book: HerdBook, animal: AnimalRecord, today: Day): St
     inCalf: pregnancy !== undefined,
     due,
     dryOff: due === undefined ? undefined : dryOffDay(due, parity, (condition ?? 5) < 3, book.policy),
-    chancesUsed:
-      chancesFrom === undefined
-        ? 0
-        : cycles.flatMap(servicesOf).filter((service) => service.ai && service.day >= chancesFrom).length,
+    chancesUsed: chancesFrom === undefined ? 0 : chancesSince(cycles, chancesFrom),
     leftToBull: chancesFrom !== undefined && marks.toBull.some((day) => day >= chancesFrom),
     onHold: marks.onHold,
     bullPeriods: recorded,
@@ -159,6 +156,15 @@ export function standingOn(book: HerdBook, animal: AnimalRecord, today: Day): St
     condition,
     todays: marks.todays,
   }
+}
+
+/** Heats served by AI on a day or later, in all cycles. */
+function chancesSince(cycles: readonly Cycle[], from: number): number {
+  let chances = 0
+  for (const cycle of cycles) {
+    for (const service of cycle.services) if (service.ai && service.day >= from) chances += 1
+  }
+  return chances
 }
 
 interface Marks {
@@ -230,8 +236,7 @@ function waitOf(
     if (cycle.openedBy === 'calving') break
     if (cycle.opened === undefined) continue
     const lost = cycles[i - 1] as Cycle
-    const from =
-      pregnancyOf(lost, periodsOf(lost), book.policy)?.conception?.day ?? servicesOf(lost).at(-1)?.day
+    const from = pregnancyOf(lost, periodsOf(lost), book.policy)?.conception?.day ?? lost.services.at(-1)?.day
     if (from === undefined || cycle.opened - from >= book.policy.lossIsCalvingDays) {
       return { from: cycle.opened, since: 'loss' }
     }

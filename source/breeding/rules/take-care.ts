@@ -74,6 +74,7 @@ function servingDecisions(standing: Standing, { policy }: RuleSetting) {
     standing.ready &&
     (onHeat(standing) || standing.fixedTime !== undefined) &&
     mayBeServed(standing, policy.chances)
+  if (!asked) return []
   const calved = daysCalved(standing)
   const cow = asked && !standing.maiden
   const heatDay = onHeat(standing) ? (standing.latestHeat?.day ?? standing.today) : standing.today
