@@ -6,6 +6,7 @@ import { currentFormat, encodeFile, encodeLines } from './format.ts'
 import { Refusal } from './herd-file.ts'
 import { newId } from './ids.ts'
 import { KnownFacts } from './known-facts.ts'
+import { asOutcome } from './outcome.ts'
 import { asFacts } from './recording.ts'
 import { type Environment, thisComputer } from './store/environment.ts'
 import { attempt } from './store/failure.ts'
@@ -22,27 +23,21 @@ import { createFile } from './store/write.ts'
  * @returns the id of the herd; or path-taken, path-missing, no-permission, disk-full, or what is wrong with the facts
  * @example await createHerdFile('farm.json', [{ kind: 'farm', about: 'herd', date: '2026-05-28', name: 'Long Acre', zone: 'Europe/Dublin', milkings: ['05:30', '15:30'] }])
  */
-export async function createHerdFile(
+export const createHerdFile = (
   path: string,
   newFacts: readonly NewFact[],
   by?: string,
   world: Environment = thisComputer,
-): Promise<Outcome<string>> {
-  const facts = asFacts(newFacts, { at: world.now(), ...(by === undefined ? {} : { by }) })
-  const problems = checkAdded(new KnownFacts(), facts)
-  if (problems.length > 0) return { ok: false, problems }
-  const herdId = newId()
-  try {
-    const { parts } = await encodeFile(
-      { format: currentFormat, revision: 1, herdId },
-      await encodeLines(facts),
-    )
+): Promise<Outcome<string>> =>
+  asOutcome(async () => {
+    const facts = asFacts(newFacts, { at: world.now(), by })
+    const problems = checkAdded(new KnownFacts(), facts)
+    if (problems.length > 0) throw new Refusal(...problems)
+    const herdId = newId()
     const paths = pathsOf(resolve(path))
-    await attempt(path, () => world.files.mayWrite(paths.folder))
+    const header = { format: currentFormat, revision: 1, herdId }
+    const { parts } = await encodeFile(header, await encodeLines(facts))
+    await attempt(paths.folder, () => world.files.mayWrite(paths.folder))
     await withLock(world, paths, () => createFile(world, paths.file, parts))
-    return { ok: true, value: herdId }
-  } catch (error) {
-    if (error instanceof Refusal) return { ok: false, problems: error.problems }
-    throw error
-  }
-}
+    return herdId
+  })

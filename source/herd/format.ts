@@ -58,25 +58,31 @@ export function formatOf(bytes: Buffer): number | undefined {
   return found === null ? undefined : Number(found[1])
 }
 
+/** Header and sum as they stand in the first line, not judged; undefined where it is no header of this format. */
+export function headerOf(bytes: Buffer): (Header & { sum: string; length: number }) | undefined {
+  const found = headerPattern.exec(bytes.toString('latin1', 0, longestHeader))
+  if (found === null) return undefined
+  const [line, format, revision, herdId, sum] = found
+  return {
+    format: Number(format),
+    revision: Number(revision),
+    herdId: herdId ?? '',
+    sum: sum ?? '',
+    length: line.length,
+  }
+}
+
 /**
  * Takes a file apart without judging it: neither sum nor facts are looked at.
  *
  * @returns header and lines, or undefined where the layout is not that of a saved herd file
  */
 export function layoutOf(bytes: Buffer): Layout | undefined {
-  const found = headerPattern.exec(bytes.toString('latin1', 0, longestHeader))
-  if (found === null) return undefined
-  const start = found[0].length
+  const header = headerOf(bytes)
   const end = bytes.length - ending.length
-  if (end < start || !bytes.subarray(end).equals(ending)) return undefined
-  const [, format, revision, herdId, sum] = found
-  return {
-    format: Number(format),
-    revision: Number(revision),
-    herdId: herdId ?? '',
-    sum: sum ?? '',
-    lines: bytes.subarray(start, end),
-  }
+  if (header === undefined || end < header.length || !bytes.subarray(end).equals(ending)) return undefined
+  const { format, revision, herdId, sum } = header
+  return { format, revision, herdId, sum, lines: bytes.subarray(header.length, end) }
 }
 
 /** SHA-256 of a herd file with the digits of its own sum read as zeros, 64 hexadecimal digits. */

@@ -5,8 +5,8 @@ import { type HerdFile, Refusal } from './herd-file.ts'
 import { DurableFile } from './store/adapter.ts'
 import { dayCopies } from './store/backups.ts'
 import { type Environment, thisComputer } from './store/environment.ts'
-import { failure } from './store/failure.ts'
-import { type Paths, pathsOf } from './store/paths.ts'
+import { locate, type Paths } from './store/paths.ts'
+import { whyReadOnly } from './store/permission.ts'
 import { sweep } from './store/sweep.ts'
 import { HerdStore } from './store.ts'
 
@@ -28,14 +28,14 @@ export async function openHerdFile(
   path: string,
   world: Environment = thisComputer,
 ): Promise<Outcome<HerdStore>> {
-  const paths = pathsOf(await realPath(world, path))
+  const paths = await locate(world, path)
   try {
     await sweep(world, paths)
     const durable = new DurableFile(world, paths, path)
     const low = new Low<HerdFile>(durable, nothing)
     await low.read()
-    const problems = await whyReadOnly(world, paths, path, durable.edited)
-    return { ok: true, value: new HerdStore(world, path, low, durable, problems) }
+    const readOnly = await whyReadOnly(world, paths, path, durable.edited)
+    return { ok: true, value: new HerdStore({ world, paths, path, low, durable, readOnly }) }
   } catch (error) {
     if (!(error instanceof Refusal)) throw error
     const problems = error.problems.map((problem) =>
@@ -45,34 +45,9 @@ export async function openHerdFile(
   }
 }
 
-/** Where a file really is: a save through a link must not replace the link. */
-async function realPath(world: Environment, path: string): Promise<string> {
-  try {
-    return await world.files.realPath(path)
-  } catch {
-    return path
-  }
-}
-
 async function backupsThere(world: Environment, paths: Paths): Promise<Problem[]> {
   const names = await dayCopies(world, paths)
   const newest = names.at(-1)
   if (newest === undefined) return []
   return [notice('backups-there', paths.backups, { newest, count: names.length, file: basename(paths.file) })]
-}
-
-async function whyReadOnly(
-  world: Environment,
-  paths: Paths,
-  path: string,
-  edited: boolean,
-): Promise<Problem[]> {
-  if (edited) return [notice('herd-edited', path)]
-  try {
-    await world.files.mayWrite(paths.file)
-    await world.files.mayWrite(paths.folder)
-    return []
-  } catch (error) {
-    return [notice('herd-read-only', path, { reason: failure(error, path).code })]
-  }
 }

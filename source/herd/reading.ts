@@ -4,7 +4,6 @@ import {
   currentFormat,
   decodeLines,
   encodeLines,
-  fileLimit,
   formatOf,
   type Header,
   type Layout,
@@ -28,19 +27,11 @@ const faulty = (...problems: Problem[]): Reading => ({ state: 'fault', problems 
  * is trusted and the schema is not loaded. Anything else goes through the whole schema.
  *
  * @param path name of the file, for the problems
- * @returns sound, edited by hand, or a fault: herd-empty, herd-too-large, herd-newer, herd-format-unknown,
+ * @returns sound, edited by hand, or a fault: herd-empty, herd-newer, herd-format-unknown,
  *   herd-damaged, herd-other-json, or the problems of the schema
  */
 export async function readHerd(bytes: Buffer, path: string, options: ReadingOptions = {}): Promise<Reading> {
   if (bytes.length === 0) return faulty(fault('herd-empty', path))
-  if (bytes.length > fileLimit) {
-    return faulty(
-      fault('herd-too-large', path, {
-        megabytes: Math.ceil(bytes.length / 2 ** 20),
-        limit: fileLimit / 2 ** 20,
-      }),
-    )
-  }
   const format = formatOf(bytes)
   if (format !== undefined && format > currentFormat) {
     return faulty(fault('herd-newer', path, { found: format, known: currentFormat }))

@@ -6,7 +6,7 @@ export interface Recording {
   /** The instant of recording. */
   readonly at: Date
   /** Initials of the person who records; absent where nobody said. */
-  readonly by?: string
+  readonly by?: string | undefined
 }
 
 /**

@@ -5,13 +5,16 @@
 import type { Low } from 'lowdb'
 import type { Fact, NewFact } from '../breeding/facts.ts'
 import type { Outcome, Problem } from '../breeding/problem.ts'
-import { inSlices } from './breathe.ts'
+import { Gate } from './gate.ts'
 import { type HerdFile, Refusal } from './herd-file.ts'
-import { KnownFacts } from './known-facts.ts'
+import { asOutcome } from './outcome.ts'
 import { asFacts } from './recording.ts'
 import type { DurableFile } from './store/adapter.ts'
 import { saveCopyTo } from './store/copy.ts'
 import type { Environment } from './store/environment.ts'
+import type { Paths } from './store/paths.ts'
+import { whyReadOnly } from './store/permission.ts'
+import { CopiesBeside } from './store/siblings.ts'
 
 /** Pause between two looks at the file for what other programs recorded, milliseconds. */
 export const pollEvery = 2000
@@ -25,56 +28,57 @@ export interface HerdState {
   readonly mode: 'writable' | 'read-only'
   /** `not-saved`: `unsaved` holds what was recorded and is not on the disk, `trouble` says why. */
   readonly saving: 'saved' | 'saving' | 'not-saved'
+  /** Facts recorded and not on the disk yet, in order. */
   readonly unsaved: readonly Fact[]
-  /** What stands in the way of saving or of the file itself. */
+  /** What stands in the way of saving, or is wrong with the file since it was opened. */
   readonly trouble: readonly Problem[]
-  /** What was noticed on opening and saving, and does not stand in the way. */
+  /** What was noticed on opening and saving: why it is read-only, a failed day copy, copies beside it. */
   readonly problems: readonly Problem[]
 }
 
 /** One action waiting for its turn to be saved. */
 interface Action {
   readonly facts: readonly Fact[]
-  outcome: Outcome<readonly Fact[]> | undefined
+  outcome: Outcome<readonly Fact[]>
+}
+
+/** What an open herd stands on; put together by `openHerdFile`. */
+export interface HerdParts {
+  readonly world: Environment
+  readonly paths: Paths
+  readonly path: string
+  readonly low: Low<HerdFile>
+  readonly durable: DurableFile
+  readonly readOnly: readonly Problem[]
 }
 
 /** An open herd file. Made by `openHerdFile`. */
 export class HerdStore {
-  readonly path: string
-  readonly herdId: string
-  readonly #world: Environment
-  readonly #low: Low<HerdFile>
-  readonly #durable: DurableFile
+  readonly #parts: HerdParts
+  readonly #copies: CopiesBeside
+  readonly #gate = new Gate()
   readonly #listeners = new Set<() => void>()
+  #readOnly: readonly Problem[]
   #state: HerdState
   #waiting: Action[] = []
   #queue: Promise<unknown> = Promise.resolve()
-  #known: KnownFacts | undefined
-  #knownFacts: readonly Fact[] = []
 
-  constructor(
-    world: Environment,
-    path: string,
-    low: Low<HerdFile>,
-    durable: DurableFile,
-    problems: readonly Problem[],
-  ) {
-    this.#world = world
-    this.path = path
-    this.#low = low
-    this.#durable = durable
-    this.herdId = low.data.herdId
-    this.#state = {
-      facts: low.data.facts,
-      revision: low.data.revision,
-      mode: problems.some(closes) ? 'read-only' : 'writable',
-      saving: 'saved',
-      unsaved: [],
-      trouble: [],
-      problems,
-    }
+  constructor(parts: HerdParts) {
+    this.#parts = parts
+    this.#copies = new CopiesBeside(parts.world, parts.paths)
+    this.#readOnly = parts.readOnly
+    const { facts, revision } = parts.low.data
+    const mode = parts.readOnly.length > 0 ? 'read-only' : 'writable'
+    const problems = parts.readOnly
+    this.#state = { facts, revision, mode, saving: 'saved', unsaved: [], trouble: [], problems }
   }
 
+  get path(): string {
+    return this.#parts.path
+  }
+  get herdId(): string {
+    return this.#parts.low.data.herdId
+  }
   get state(): HerdState {
     return this.#state
   }
@@ -103,15 +107,16 @@ export class HerdStore {
    * @param newFacts what happened
    * @param by initials of the person
    * @returns the recorded facts once they are on the disk; or why not: then they are refused where they are wrong
-   *   or the file is read-only, and otherwise kept in `state.unsaved` and tried again by the next record or retry
+   *   or the file is read-only, and otherwise kept in `state.unsaved` and tried again by the next record, retry
+   *   or poll
    */
   async record(newFacts: readonly NewFact[], by?: string): Promise<Outcome<readonly Fact[]>> {
-    if (this.mode === 'read-only') return { ok: false, problems: this.problems.filter(closes).map(asFault) }
-    const facts = asFacts(newFacts, { at: this.#world.now(), ...(by === undefined ? {} : { by }) })
-    const action: Action = { facts, outcome: undefined }
+    if (this.mode === 'read-only') return { ok: false, problems: this.#readOnly.map(asFault) }
+    const facts = asFacts(newFacts, { at: this.#parts.world.now(), by })
+    const action: Action = { facts, outcome: { ok: true, value: facts } }
     this.#waiting.push(action)
     await this.#inTurn(() => this.#saveWaiting())
-    return action.outcome ?? { ok: true, value: facts }
+    return action.outcome
   }
 
   /**
@@ -121,32 +126,21 @@ export class HerdStore {
    * @returns whether everything is saved now, or why not
    */
   async retry(overOlder = false): Promise<Outcome<null>> {
-    if (this.mode === 'read-only') return { ok: false, problems: this.problems.filter(closes).map(asFault) }
+    if (this.mode === 'read-only') return { ok: false, problems: this.#readOnly.map(asFault) }
     return this.#inTurn(async () => {
-      const problems = this.#state.unsaved.length > 0 || overOlder ? await this.#save(overOlder) : []
+      const needed = this.#state.unsaved.length > 0 || overOlder
+      const problems = needed ? await this.#save(overOlder) : []
       return problems.length > 0 ? { ok: false, problems } : { ok: true, value: null }
     })
   }
 
-  /** Looks for what other programs recorded and takes it in; tries again what is not saved. */
+  /** Tries again what is not saved; else looks for what other programs recorded and takes it in. */
   poll(): Promise<void> {
     return this.#inTurn(async () => {
-      try {
-        const lost = await this.#durable.look()
-        if (lost !== undefined) {
-          this.#low.data = this.#durable.saved
-          const unsaved = [...lost, ...this.#state.unsaved]
-          this.#change({
-            ...this.#asSaved(),
-            unsaved,
-            trouble: unsaved.length > 0 ? this.#state.trouble : [],
-          })
-        }
-      } catch (error) {
-        this.#change({ trouble: refused(error) })
-        return
-      }
-      if (this.#state.unsaved.length > 0 && this.mode === 'writable') await this.#save(false)
+      if (this.#state.unsaved.length > 0) await this.#save(false)
+      else await this.#look()
+      const copies = await this.#copies.look(this.#parts.low.data)
+      if (copies) this.#change({})
     })
   }
 
@@ -156,10 +150,16 @@ export class HerdStore {
    * @param path a file that does not exist
    */
   saveCopy(path: string): Promise<Outcome<null>> {
-    return this.#inTurn(() => saveCopyTo(this.#world, path, this.#low.data, this.#state.unsaved))
+    const { world, low } = this.#parts
+    return this.#inTurn(() =>
+      asOutcome(async () => {
+        await saveCopyTo(world, path, low.data, this.#state.unsaved)
+        return null
+      }),
+    )
   }
 
-  /** Waits for what is being saved. Nothing else is open between two saves. */
+  /** Waits for what is being saved. Between two saves nothing is open. */
   async close(): Promise<void> {
     await this.#queue
     this.#listeners.clear()
@@ -172,84 +172,71 @@ export class HerdStore {
   }
 
   async #saveWaiting(): Promise<void> {
-    const actions = this.#waiting.splice(0)
-    const added = new Map<Action, readonly Fact[]>()
-    for (const action of actions) {
-      const problems = await this.#refusals(action.facts, [...added.values()].flat())
+    const added: Action[] = []
+    for (const action of this.#waiting.splice(0)) {
+      const pending = [...this.#state.unsaved, ...added.flatMap((each) => each.facts)]
+      const problems = await this.#gate.refusals(this.#parts.low.data.facts, pending, action.facts)
       if (problems.length > 0) action.outcome = { ok: false, problems }
-      else added.set(action, action.facts)
+      else added.push(action)
     }
-    if (added.size === 0) return
-    this.#change({ unsaved: [...this.#state.unsaved, ...[...added.values()].flat()] })
+    if (added.length === 0) return
+    this.#change({
+      saving: 'saving',
+      unsaved: [...this.#state.unsaved, ...added.flatMap((each) => each.facts)],
+    })
     const problems = await this.#save(false)
-    for (const [action, facts] of added) {
-      action.outcome = problems.length > 0 ? { ok: false, problems } : { ok: true, value: facts }
-    }
-  }
-
-  /** What speaks against facts, judged by the whole schema: only right facts ever get a right sum. */
-  async #refusals(facts: readonly Fact[], before: readonly Fact[]): Promise<Problem[]> {
-    const { checkAdded } = await import('./check.ts')
-    const all = new KnownFacts(await this.#knownSaved())
-    for (const fact of [...this.#state.unsaved, ...before]) all.add(fact)
-    return checkAdded(all, facts)
-  }
-
-  async #knownSaved(): Promise<KnownFacts> {
-    const { facts } = this.#low.data
-    const before = this.#knownFacts
-    const grew =
-      facts.length >= before.length && facts[0] === before[0] && facts[before.length - 1] === before.at(-1)
-    const known = this.#known !== undefined && grew ? this.#known : new KnownFacts()
-    await inSlices(known === this.#known ? facts.slice(before.length) : facts, 2000, (fact) =>
-      known.add(fact),
-    )
-    this.#known = known
-    this.#knownFacts = facts
-    return known
+    if (problems.length > 0) for (const action of added) action.outcome = { ok: false, problems }
   }
 
   async #save(overOlder: boolean): Promise<readonly Problem[]> {
-    const before = this.#low.data
-    this.#change({ saving: 'saving' })
+    const { low, durable } = this.#parts
+    const before = low.data
     try {
-      this.#durable.overOlder = overOlder
-      this.#low.data = { ...before, facts: [...before.facts, ...this.#state.unsaved] }
-      await this.#low.write()
-      this.#low.data = this.#durable.saved
-      this.#change({
-        ...this.#asSaved(),
-        saving: 'saved',
-        unsaved: [],
-        trouble: [],
-        problems: [
-          ...this.#state.problems.filter(
-            (problem) => !this.#durable.notices.some((each) => each.code === problem.code),
-          ),
-          ...this.#durable.notices,
-        ],
-      })
+      durable.overOlder = overOlder
+      low.data = { ...before, facts: [...before.facts, ...this.#state.unsaved] }
+      await low.write()
+      low.data = durable.saved
+      this.#change({ saving: 'saved', unsaved: [], trouble: [] })
       return []
     } catch (error) {
-      this.#low.data = before
+      low.data = before
       const trouble = refused(error)
-      this.#change({ saving: 'not-saved', trouble })
+      this.#change({ saving: this.#state.unsaved.length > 0 ? 'not-saved' : 'saved', trouble })
       return trouble
     }
   }
 
-  #asSaved(): Pick<HerdState, 'facts' | 'revision'> {
-    return { facts: this.#low.data.facts, revision: this.#low.data.revision }
+  async #look(): Promise<void> {
+    const { world, paths, path, low, durable } = this.#parts
+    try {
+      const lost = await durable.look()
+      if (lost === undefined) {
+        if (this.#state.trouble.length > 0) this.#change({ trouble: [] })
+        return
+      }
+      low.data = durable.saved
+      this.#readOnly = await whyReadOnly(world, paths, path, durable.edited)
+      this.#change({ unsaved: lost, trouble: [] })
+      if (lost.length > 0) await this.#save(false)
+    } catch (error) {
+      this.#change({ trouble: refused(error) })
+    }
   }
 
   #change(change: Partial<HerdState>): void {
-    this.#state = { ...this.#state, ...change }
+    const { facts, revision } = this.#parts.low.data
+    this.#state = {
+      ...this.#state,
+      facts,
+      revision,
+      mode: this.#readOnly.length > 0 ? 'read-only' : 'writable',
+      problems: [...this.#readOnly, ...this.#parts.durable.notices, ...this.#copies.notices],
+      ...change,
+    }
     for (const listener of this.#listeners) listener()
   }
 }
 
-const closes = (problem: Problem): boolean =>
-  problem.code === 'herd-edited' || problem.code === 'herd-read-only'
 const asFault = (problem: Problem): Problem => ({ ...problem, severity: 'fault' })
 
 function refused(error: unknown): readonly Problem[] {

@@ -6,11 +6,10 @@ import { type HerdFile, Refusal } from './herd-file.ts'
 
 const slice = 2000
 
-/** Whether a revision begins with the very facts of one read before, so that only its end is new. */
-const grewFrom = (herd: HerdFile, known: HerdFile): boolean =>
-  herd.facts.length >= known.facts.length &&
-  herd.facts[0] === known.facts[0] &&
-  herd.facts[known.facts.length - 1] === known.facts.at(-1)
+/** Whether facts begin with the very facts of an earlier list of the same herd, so that only their end is new. */
+export const beginsWith = (facts: readonly Fact[], before: readonly Fact[]): boolean =>
+  before.length === 0 ||
+  (facts.length >= before.length && facts[0] === before[0] && facts[before.length - 1] === before.at(-1))
 
 /**
  * What a file lacks of the facts that this program knows; with them behind its own, the file holds the union.
@@ -27,7 +26,7 @@ export async function missingFrom(
   unsaved: readonly Fact[],
   path: string,
 ): Promise<Fact[]> {
-  const grew = grewFrom(disk, known)
+  const grew = beginsWith(disk.facts, known.facts)
   const mine = grew ? unsaved : [...known.facts, ...unsaved]
   const onDisk = new Map<string, Fact>()
   await inSlices(grew ? disk.facts.slice(known.facts.length) : disk.facts, slice, (fact) =>

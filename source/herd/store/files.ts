@@ -19,6 +19,8 @@ export interface Stamp {
   readonly changed: bigint
   /** Permission bits. */
   readonly mode: number
+  /** A file of bytes: no folder, no pipe, no device. */
+  readonly plain: boolean
 }
 
 /** A file open for writing. */
@@ -67,7 +69,13 @@ export const diskFiles: Files = {
   },
   async stamp(path) {
     const found = await stat(path, { bigint: true })
-    return { inode: found.ino, size: found.size, changed: found.mtimeNs, mode: Number(found.mode) & 0o777 }
+    return {
+      inode: found.ino,
+      size: found.size,
+      changed: found.mtimeNs,
+      mode: Number(found.mode) & 0o777,
+      plain: found.isFile(),
+    }
   },
   mayWrite: (path) => access(path, constants.W_OK),
   async create(path, mode) {

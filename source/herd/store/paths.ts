@@ -1,5 +1,7 @@
-import { basename, dirname, join } from 'node:path'
+import { basename, dirname, join, resolve } from 'node:path'
 import { newId } from '../ids.ts'
+import type { Environment } from './environment.ts'
+import { systemCode } from './files.ts'
 
 /** Everything that stands beside a herd file, for the file itself (not for a link to it). */
 export interface Paths {
@@ -20,6 +22,19 @@ export function pathsOf(file: string): Paths {
     lock: join(folder, `.${name}.lock`),
     backups: join(folder, 'backups'),
     stem: name.replace(/\.json$/i, ''),
+  }
+}
+
+/**
+ * Where a file really is and what stands beside it: a save through a link must not replace the link. A file that is
+ * missing is where its name says.
+ */
+export async function locate(world: Environment, path: string): Promise<Paths> {
+  try {
+    return pathsOf(await world.files.realPath(path))
+  } catch (error) {
+    systemCode(error)
+    return pathsOf(resolve(path))
   }
 }
 

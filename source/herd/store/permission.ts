@@ -1,0 +1,24 @@
+import { notice, type Problem } from '../../breeding/problem.ts'
+import type { Environment } from './environment.ts'
+import { failure } from './failure.ts'
+import type { Paths } from './paths.ts'
+
+/**
+ * Why a herd may be looked at only: `herd-edited` where it was changed by hand, `herd-read-only` where file or
+ * folder may not be written.
+ */
+export async function whyReadOnly(
+  world: Environment,
+  paths: Paths,
+  path: string,
+  edited: boolean,
+): Promise<Problem[]> {
+  if (edited) return [notice('herd-edited', path)]
+  try {
+    await world.files.mayWrite(paths.file)
+    await world.files.mayWrite(paths.folder)
+    return []
+  } catch (error) {
+    return [notice('herd-read-only', path, { reason: failure(error, path).code })]
+  }
+}

@@ -1,0 +1,85 @@
+import { join } from 'node:path'
+import { notice, type Problem } from '../../breeding/problem.ts'
+import { headerOf } from '../format.ts'
+import { type HerdFile, Refusal } from '../herd-file.ts'
+import { missingFrom } from '../union.ts'
+import { readDisk } from './disk.ts'
+import type { Environment } from './environment.ts'
+import { systemCode } from './files.ts'
+import type { Paths } from './paths.ts'
+
+const filesLookedAt = 200
+
+/**
+ * Watches for copies of a herd beside its file that hold facts which it lacks, such as programs leave that keep the
+ * folders of two computers alike.
+ */
+export class CopiesBeside {
+  readonly #world: Environment
+  readonly #paths: Paths
+  #seen = ''
+  #notices: readonly Problem[] = []
+
+  constructor(world: Environment, paths: Paths) {
+    this.#world = world
+    this.#paths = paths
+  }
+
+  /** One a copy: `copy-with-more`, or `copy-unclear` where it cannot be used as it is. */
+  get notices(): readonly Problem[] {
+    return this.#notices
+  }
+
+  /** Looks again where names or the herd changed. @returns whether the notices did */
+  async look(herd: HerdFile): Promise<boolean> {
+    const names = await this.#names()
+    const seen = `${names.length === 0 ? '' : herd.revision}/${names.join('/')}`
+    if (seen === this.#seen) return false
+    this.#seen = seen
+    const before = this.#notices.length
+    this.#notices = await this.#copiesAmong(names, herd)
+    return before > 0 || this.#notices.length > 0
+  }
+
+  async #names(): Promise<string[]> {
+    try {
+      const names = await this.#world.files.names(this.#paths.folder)
+      return names.filter((name) => this.#mayBeCopy(name)).slice(0, filesLookedAt)
+    } catch (error) {
+      systemCode(error)
+      return []
+    }
+  }
+
+  #mayBeCopy(name: string): boolean {
+    if (name.startsWith('.') || join(this.#paths.folder, name) === this.#paths.file) return false
+    return /\.json$/i.test(name) || name.startsWith(this.#paths.stem)
+  }
+
+  async #copiesAmong(names: readonly string[], herd: HerdFile): Promise<Problem[]> {
+    const { file, folder } = this.#paths
+    const notices: Problem[] = []
+    for (const path of names.map((name) => join(folder, name))) {
+      if ((await herdIdIn(this.#world, path)) !== herd.herdId) continue
+      try {
+        const copy = await readDisk(this.#world, path, path)
+        const more = await missingFrom(herd, copy.herd, [], path)
+        if (more.length > 0) notices.push(notice('copy-with-more', path, { facts: more.length, file }))
+      } catch (error) {
+        if (!(error instanceof Refusal)) throw error
+        notices.push(notice('copy-unclear', path, { reason: error.problems[0]?.code ?? '', file }))
+      }
+    }
+    return notices
+  }
+}
+
+async function herdIdIn(world: Environment, path: string): Promise<string | undefined> {
+  try {
+    if (!(await world.files.stamp(path)).plain) return undefined
+    return headerOf(await world.files.readStart(path, 256))?.herdId
+  } catch (error) {
+    systemCode(error)
+    return undefined
+  }
+}
