@@ -40,10 +40,10 @@ export const outputOptions: OutputOptions = {
 
 /** Bundles source/entry.ts into dist and writes down what it was made from. */
 export async function bundle(): Promise<void> {
-  const source = sourceSum()
+  const source = sourceSum(below())
   const build = await rolldown({ ...inputOptions, input: below('source/entry.ts') })
   await build.write({ ...outputOptions, dir: below('dist') })
   await build.close()
   chmodSync(below('dist/dawnlist.js'), 0o755)
-  writeFileSync(below('dist/build.json'), `${JSON.stringify(recordOf(source), null, 2)}\n`)
+  writeFileSync(below('dist/build.json'), `${JSON.stringify(recordOf(below(), source), null, 2)}\n`)
 }

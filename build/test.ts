@@ -33,7 +33,7 @@ const check = async (run: () => Promise<string[]>): Promise<Tally> => {
 const keepDist = process.argv.includes('--keep-dist')
 
 const build = async (): Promise<string[]> => {
-  const stale = staleness()
+  const stale = staleness(below())
   if (stale === undefined) return []
   if (keepDist && existsSync(below('dist'))) return [stale]
   process.stdout.write(`${stale} Building it.\n`)
@@ -49,7 +49,7 @@ const stages: ReadonlyArray<readonly [string, () => Promise<Tally>]> = [
   ['build', () => check(build)],
   ['smoke run', () => check(async () => smoke())],
   ['tests', runTests],
-  ['bundle is of this source', () => check(async () => [staleness() ?? []].flat())],
+  ['bundle is of this source', () => check(async () => [staleness(below()) ?? []].flat())],
 ]
 
 let passed = 0
