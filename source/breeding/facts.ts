@@ -210,7 +210,7 @@ export interface AnimalRecordFact extends Envelope {
   readonly block?: string
   /** Calvings before the first calving fact; 0 is a maiden. */
   readonly lactation?: number
-  /** A maiden old and heavy enough to be served. */
+  /** A maiden old and heavy enough to be served; a bull that works on the farm. */
   readonly ready?: boolean
   readonly easyCalving?: boolean
   /** Days of gestation of a sire's calves, 260-300. */

@@ -249,6 +249,23 @@ export function chanceInCalf(standing: Standing, book: HerdBook, rates: Rates): 
   )
 }
 
+/**
+ * Chance that her return to the last service is seen on a later day, as known on the morning of the standing's day.
+ *
+ * @param day on which it would be seen, the standing's day or later
+ * @returns 0-1; 0 where no return is awaited
+ */
+export function returnsExpected(standing: Standing, book: HerdBook, day: Day): number {
+  const service = standing.lastService
+  if (service === undefined || standing.inCalf || !standing.inHerd) return 0
+  if (standing.countingCheck !== undefined || returned(standing, book.policy.watchFrom)) return 0
+  const rates = ratesOfPolicy(book.policy)
+  const returns = returnsOf(service, rates)
+  const open = 1 - conceptionOfService(service, rates)
+  const unseen = 1 - open * (returns.byDay[Math.max(0, standing.today - service.day - 1)] ?? 0)
+  return (open * (returns.onDay[day - service.day] ?? 0)) / unseen
+}
+
 /** Sections that hold a row, in screen order, with their rows. */
 export const rowsBySection = (list: MorningList): ReadonlyMap<Section, readonly Row[]> =>
   new Map(

@@ -1,0 +1,72 @@
+/** The move to the bull weeks: who goes with the bull, who is kept from him and why, and which bulls there are. */
+import type { AnimalRecord, HerdBook } from '../book.ts'
+import type { Day } from '../day.ts'
+import { dayOfSeason, type Season } from '../season.ts'
+import { type Standing, standingOn } from '../standing.ts'
+
+export type KeptReason = 'hold' | 'ready-after-bull' | 'barred' | 'maiden-not-ready'
+
+export interface TurnOut {
+  readonly season: Season
+  /** First day with the bull, and the last. */
+  readonly from: Day
+  readonly to: Day
+  /** Not known to be in calf, and may go with him. */
+  readonly goes: readonly Standing[]
+  /** In calf: they may stay in the group or not. */
+  readonly inCalf: readonly Standing[]
+  readonly kept: readonly { readonly standing: Standing; readonly reason: KeptReason }[]
+  readonly bulls: readonly BullOnHand[]
+}
+
+export interface BullOnHand {
+  readonly bull: AnimalRecord
+  /** Under 2 years on the turn-out day; false where his birth is not known. */
+  readonly young: boolean
+}
+
+const YOUNG_BULL_DAYS = 730
+
+/**
+ * What the move to the bull weeks of a block would be, on the facts of a day.
+ *
+ * @param from the turn-out day; season day A+1 where it is not moved
+ * @example turnOut(book, season, dayOfSeason(season, 42), today).goes.length // 61
+ */
+export function turnOut(book: HerdBook, season: Season, from: Day, today: Day): TurnOut {
+  const to = dayOfSeason(season, season.bullEnd)
+  const goes: Standing[] = []
+  const inCalf: Standing[] = []
+  const kept: { standing: Standing; reason: KeptReason }[] = []
+  for (const animal of book.animals.values()) {
+    if (animal.record.sex !== 'F') continue
+    const standing = standingOn(book, animal, today)
+    if (!standing.inHerd || standing.block !== season.block) continue
+    const reason = keptReason(standing, book.policy.calvedToServe, to)
+    if (standing.inCalf) inCalf.push(standing)
+    else if (reason !== undefined) kept.push({ standing, reason })
+    else goes.push(standing)
+  }
+  return { season, from, to, goes, inCalf, kept, bulls: bullsOnHand(book, from) }
+}
+
+function keptReason(standing: Standing, calvedToServe: number, to: Day): KeptReason | undefined {
+  if (standing.barred) return 'barred'
+  if (!standing.ready) return 'maiden-not-ready'
+  if (standing.onHold) return 'hold'
+  return standing.waitFrom !== undefined && standing.waitFrom + calvedToServe > to
+    ? 'ready-after-bull'
+    : undefined
+}
+
+/** The bulls that work on the farm: males marked ready that have not left. Sires of straws are not marked. */
+export function bullsOnHand(book: HerdBook, day: Day): readonly BullOnHand[] {
+  const bulls: BullOnHand[] = []
+  for (const animal of book.animals.values()) {
+    if (animal.record.sex !== 'M' || animal.record.ready !== true) continue
+    const left = animal.happenings.some(({ fact, day: on }) => fact.kind === 'left' && on <= day)
+    if (!left)
+      bulls.push({ bull: animal, young: animal.born !== undefined && day - animal.born < YOUNG_BULL_DAYS })
+  }
+  return bulls
+}
