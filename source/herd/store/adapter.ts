@@ -68,7 +68,7 @@ export class DurableFile implements Adapter<HerdFile> {
     if (this.#stamp !== undefined && sameStamp(stamp, this.#stamp)) return undefined
     const disk = await this.#readAgain()
     if (disk.edited && !this.#edited) throw new Refusal(fault('herd-edited', this.#path))
-    if (!this.#edited) this.#refuseOlder(disk)
+    if (!this.#edited) await this.#refuseOlder(disk)
     const lost = this.#edited ? [] : await missingFrom(disk.herd, this.saved, [], this.#path)
     this.#takeIn(disk)
     return lost
@@ -90,7 +90,7 @@ export class DurableFile implements Adapter<HerdFile> {
   async #save(wanted: HerdFile): Promise<void> {
     const disk = await this.#readAgain()
     if (disk.edited) throw new Refusal(fault('herd-edited', this.#path))
-    if (!this.overOlder) this.#refuseOlder(disk)
+    if (!this.overOlder) await this.#refuseOlder(disk)
     const unsaved = wanted.facts.slice(this.saved.facts.length)
     const missing = await missingFrom(disk.herd, this.saved, unsaved, this.#path)
     const next = {
@@ -121,10 +121,12 @@ export class DurableFile implements Adapter<HerdFile> {
     this.#saved = disk.herd
   }
 
-  #refuseOlder(disk: Disk): void {
+  /** A lower revision with nothing new in it is an older copy that someone put there; with news it is a branch. */
+  async #refuseOlder(disk: Disk): Promise<void> {
     const found = disk.herd.revision
     const known = this.saved.revision
-    if (found < known) throw new Refusal(fault('herd-older', this.#path, { found, known }))
+    if (found >= known || (await missingFrom(this.saved, disk.herd, [], this.#path)).length > 0) return
+    throw new Refusal(fault('herd-older', this.#path, { found, known }))
   }
 }
 

@@ -1,8 +1,9 @@
 import { mkdtemp, rm } from 'node:fs/promises'
 import { tmpdir } from 'node:os'
 import { join } from 'node:path'
-import type { NewFact } from '../../../source/breeding/facts.ts'
+import type { Fact, NewFact } from '../../../source/breeding/facts.ts'
 import type { Outcome } from '../../../source/breeding/problem.ts'
+import { readHerd } from '../../../source/herd/reading.ts'
 
 /** An invented farm with two cows. */
 export const smallHerd: NewFact[] = [
@@ -64,3 +65,26 @@ export async function inFolder<T>(work: (folder: string) => Promise<T>): Promise
     await rm(folder, { recursive: true, force: true })
   }
 }
+
+/** Where the herd stands in a computer in memory. */
+export const herdPath = '/farm/herd.json'
+
+/** Ids of facts that are in a file more than once. */
+export function twice(facts: readonly Fact[]): string[] {
+  const seen = new Set<string>()
+  return facts.map((fact) => fact.id).filter((id) => seen.size === seen.add(id).size)
+}
+
+/** The facts in a file, whose sum must be right; each once. */
+export async function factsIn(bytes: Buffer | undefined): Promise<readonly Fact[]> {
+  if (bytes === undefined) throw new Error('there is no file')
+  const reading = await readHerd(bytes, herdPath)
+  if (reading.state !== 'sound') throw new Error(`not sound: ${JSON.stringify(reading)}`)
+  const doubled = twice(reading.herd.facts)
+  if (doubled.length > 0) throw new Error(`twice in the file: ${doubled.join(', ')}`)
+  return reading.herd.facts
+}
+
+/** Texts of the notes among facts, in order. */
+export const notesIn = (facts: readonly Fact[]): string[] =>
+  facts.flatMap((fact) => (fact.kind === 'note' ? [fact.note] : []))
