@@ -3,9 +3,10 @@ import type { Problem } from '../breeding/problem.ts'
 import { commandSentences } from './commands.ts'
 import { safeText } from './safe.ts'
 import { filled, type Sentences } from './sentences.ts'
+import { strawSentences } from './straws.ts'
 
 /** Every code that has words. */
-export const sentences: Sentences = { ...commandSentences }
+export const sentences: Sentences = { ...commandSentences, ...strawSentences }
 
 /**
  * A problem in words: where it is, whom it is about, what is wrong and what to do. Harmless for a terminal.

@@ -1,0 +1,129 @@
+/** The straws of one kind ranked for an animal. */
+import type { StrawKind } from '../facts.ts'
+import { gestationDays } from '../gestation.ts'
+import type { Policy } from '../policy.ts'
+import type { Sire } from '../sire.ts'
+import type { Occasion } from './occasion.ts'
+import { because, type SireReasonCode, type StrawReason } from './reason.ts'
+import { aboveShare } from './use.ts'
+
+/** A sire's straws as they stand for one animal. */
+export interface Candidate {
+  readonly sire: Sire
+  readonly straw: StrawKind
+  /** Straws left that nobody on the list has been promised. */
+  readonly left: number
+  /** AI services by this sire in the season, and by all sires. */
+  readonly used: number
+  readonly usedInAll: number
+  /** Inbreeding of the calf, 0-1. */
+  readonly inbreeding: number
+  /** Generations of both parents that are known; 0 where a parent of hers or his is not. */
+  readonly generations: number
+}
+
+export interface RankedStraw {
+  readonly sire: string
+  readonly straw: StrawKind
+  readonly left: number
+  readonly inbreeding: number
+  readonly generations: number
+  readonly easyCalving: boolean
+  /** Never proposed: the calf would be so inbred that the user must confirm the sire. */
+  readonly needsConfirming: boolean
+  readonly reasons: readonly StrawReason<SireReasonCode>[]
+}
+
+/** Whether a sire must be confirmed: inbreeding of the calf at 12.5 % or more. */
+export const needsConfirming = (inbreeding: number, policy: Policy): boolean =>
+  inbreeding >= policy.inbreedingConfirm
+
+/** Whether the calf's inbreeding is worth a warning: above 6.25 %. */
+export const related = (inbreeding: number, policy: Policy): boolean => inbreeding > policy.inbreedingWarn
+
+/** A beef calf is not bred from, so that unknown parents do not matter. */
+const parentsUnknown = ({ generations, straw }: Candidate): boolean => generations === 0 && straw !== 'beef'
+
+/** In the last weeks of AI the days of gestation decide how late in the block a calf comes. */
+const LATE_DAYS = 21
+
+/**
+ * The straws of one kind, best first: none that must be confirmed before one that need not, for a maiden easy-calving
+ * sires first, none related before a related one, none above his share of the season's services before one that is;
+ * then the lowest inbreeding, then the least used, then the name.
+ * Source: Boggess, table of inbreeding by relationship; Teagasc, Plan to use teams of bulls equally, 2022.
+ *
+ * @param candidates of one kind, in stock, @param first what is said of each before the rest
+ * @example rankStraws(candidates, occasion, policy, 'proposed-kind')[0]?.sire // 'S17'
+ */
+export function rankStraws(
+  candidates: readonly Candidate[],
+  occasion: Occasion,
+  policy: Policy,
+  first: SireReasonCode,
+): readonly RankedStraw[] {
+  const keys = (candidate: Candidate): readonly number[] => [
+    Number(needsConfirming(candidate.inbreeding, policy)),
+    Number(occasion.maiden && candidate.sire.easyCalving !== true),
+    Number(related(candidate.inbreeding, policy)),
+    Number(aboveShare(candidate.used, candidate.usedInAll, policy.sireShare)),
+    candidate.inbreeding,
+    candidate.used,
+  ]
+  return candidates
+    .map((candidate) => ({ candidate, keys: keys(candidate) }))
+    .sort((a, b) => compareKeys(a.keys, b.keys) || (a.candidate.sire.code < b.candidate.sire.code ? -1 : 1))
+    .map(({ candidate }) => rankedOf(candidate, occasion, policy, first))
+}
+
+function compareKeys(a: readonly number[], b: readonly number[]): number {
+  for (const [i, key] of a.entries()) {
+    const difference = key - (b[i] ?? 0)
+    if (difference !== 0) return difference
+  }
+  return 0
+}
+
+function rankedOf(
+  candidate: Candidate,
+  occasion: Occasion,
+  policy: Policy,
+  first: SireReasonCode,
+): RankedStraw {
+  const { sire, straw, left, used, usedInAll, inbreeding, generations } = candidate
+  const easy = sire.easyCalving === true
+  const blocked = needsConfirming(inbreeding, policy)
+  const percent = Math.round(inbreeding * 10_000) / 100
+  const reasons: StrawReason<SireReasonCode>[] = [because(first)]
+  if (occasion.maiden) reasons.push(because(easy ? 'easy-calving' : 'not-easy-calving'))
+  if (blocked) reasons.push(because('related-12', { percent }))
+  else if (related(inbreeding, policy)) reasons.push(because('related-6', { percent }))
+  if (parentsUnknown(candidate)) reasons.push(because('parents-unknown'))
+  if (aboveShare(used, usedInAll, policy.sireShare))
+    reasons.push(
+      because('above-share', { used, services: usedInAll, share: Math.round(policy.sireShare * 100) }),
+    )
+  reasons.push(...lateness(sire, occasion, policy))
+  return {
+    sire: sire.code,
+    straw,
+    left,
+    inbreeding,
+    generations,
+    easyCalving: easy,
+    needsConfirming: blocked,
+    reasons,
+  }
+}
+
+/** Days later or earlier in the block than a calf of the usual gestation, said in the last weeks of AI. */
+function lateness(
+  sire: Sire,
+  { s, lastAiDay, maiden }: Occasion,
+  policy: Policy,
+): StrawReason<SireReasonCode>[] {
+  if (s === undefined || lastAiDay === undefined || s <= lastAiDay - LATE_DAYS) return []
+  const days = gestationDays(sire, maiden, policy) - policy.defaultGestation
+  if (days === 0) return []
+  return [because(days > 0 ? 'later-calves' : 'earlier-calves', { days: Math.abs(days) })]
+}

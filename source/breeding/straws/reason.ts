@@ -1,0 +1,50 @@
+/** Why a straw is proposed or not, as codes with the numbers that matter; the words are made at the edge. */
+
+/** Why the kind of straw is what it is. */
+export const kindReasons = [
+  'last-week-beef',
+  'plan-beef',
+  'sexed-fits',
+  'sexed-hours-best',
+  'sexed-off',
+  'calved-often',
+  'not-first-service',
+  'outside-sexed-days',
+  'calving-unknown',
+  'calved-lately',
+  'thin',
+  'not-seen-cycling',
+  'hard-calving',
+  'lost-calf',
+  'treated',
+  'heifers-enough',
+  'no-heat-hours',
+  'outside-sexed-hours',
+] as const
+export type KindReasonCode = (typeof kindReasons)[number]
+
+/** What speaks for or against one sire's straw for an animal. */
+export const sireReasons = [
+  'proposed-kind',
+  'other-kind',
+  'sexed-not-now',
+  'easy-calving',
+  'not-easy-calving',
+  'related-6',
+  'related-12',
+  'parents-unknown',
+  'above-share',
+  'later-calves',
+  'earlier-calves',
+] as const
+export type SireReasonCode = (typeof sireReasons)[number]
+
+export interface StrawReason<C extends string = KindReasonCode | SireReasonCode> {
+  readonly code: C
+  readonly values: Readonly<Record<string, number | string>>
+}
+
+export const because = <C extends string>(
+  code: C,
+  values: Readonly<Record<string, number | string>> = {},
+): StrawReason<C> => ({ code, values })

@@ -1,0 +1,105 @@
+/** Words of the straws: why one is proposed, how it is thawed, and the cautions of the flask. */
+import type { NitrogenState } from '../breeding/straws/nitrogen.ts'
+import type { KindReasonCode, SireReasonCode, StrawReason } from '../breeding/straws/reason.ts'
+import type { ThawingCard, ThawingStep } from '../breeding/straws/thawing.ts'
+import { filled, type Sentences } from './sentences.ts'
+
+/** A sentence for every reason of a kind and of a sire. */
+export const strawReasonWords: Readonly<Record<KindReasonCode | SireReasonCode, string>> = {
+  'last-week-beef': 'Beef: it is the last week of AI, and a calf this late is not kept as a replacement.',
+  'plan-beef': 'Beef: her calves are meant as beef.',
+  'sexed-fits': 'Sexed: she meets every condition for a sexed straw.',
+  'sexed-hours-best': 'The milking falls in the best hours, 14-20 after the onset.',
+  'sexed-off': 'No sexed straw: the farm does not use them.',
+  'calved-often': 'No sexed straw: she has calved {calvings} times, more than {most}.',
+  'not-first-service': 'No sexed straw: it is not her first service of the season.',
+  'outside-sexed-days': 'No sexed straw: they are for the first {until} days of mating.',
+  'calving-unknown': 'No sexed straw: her calving date is not known.',
+  'calved-lately': 'No sexed straw: she calved {calved} days ago, fewer than {least}.',
+  thin: 'No sexed straw: her last condition score was {score}, below {least}.',
+  'not-seen-cycling': 'No sexed straw: no sure heat was seen before this one.',
+  'hard-calving': 'No sexed straw: her last calving was hard, of twins, or of a dead calf.',
+  'lost-calf': 'No sexed straw: she lost a pregnancy since she last calved.',
+  treated: 'No sexed straw: the vet has treated her since she last calved.',
+  'heifers-enough': 'No sexed straw: those used so far should bring the {wanted} replacements wanted.',
+  'no-heat-hours': 'No sexed straw: a service at a fixed time has no heat to count the hours from.',
+  'outside-sexed-hours': 'No sexed straw: the milking is {hours} hours after the heat, outside their hours.',
+  'proposed-kind': 'Of the proposed kind.',
+  'other-kind': 'Another kind than proposed.',
+  'sexed-not-now': 'Sexed, and she does not meet every condition for it.',
+  'easy-calving': 'Easy calving, as a maiden needs.',
+  'not-easy-calving': 'Not marked easy calving, and she is a maiden.',
+  'related-6': 'Related: the calf would be inbred {percent} %.',
+  'related-12': 'Closely related: the calf would be inbred {percent} %. Not without your say.',
+  'parents-unknown': 'A parent of hers or of his is not known; unknown parents count as unrelated.',
+  'above-share': 'Used for {used} of {services} services: one more puts him above {share} %.',
+  'later-calves': 'His calves come {days} days later than usual: late in the block.',
+  'earlier-calves': 'His calves come {days} days earlier than usual: good for a late service.',
+}
+
+/**
+ * A reason as a sentence.
+ *
+ * @example strawReason({ code: 'calved-lately', values: { calved: 44, least: 50 } }) // 'No sexed straw: she calved 44 …'
+ */
+export const strawReason = ({ code, values }: StrawReason): string => filled(strawReasonWords[code], values)
+
+/** What is odd about the stock. */
+export const strawSentences: Sentences = {
+  'service-without-stock':
+    'The service of {date} took a {straw} straw of {sire} that was not in stock by the book. Count the flask.',
+  'spoiled-without-stock':
+    '{count} of the {straw} straws of {sire} spoiled on {date} were not in stock by the book. Count the flask.',
+  'service-without-straw':
+    'The service of {date} does not say which straw was used, so it is not taken off the stock. Correct it.',
+}
+
+const thawingSteps: Readonly<Record<ThawingStep, (card: ThawingCard) => string>> = {
+  'supplier-card': () => 'The supplier’s own card comes before this one.',
+  'right-straw': () => 'Read the name on the straw and the number on the animal before it leaves the flask.',
+  'canister-low': (card) =>
+    `Keep the canister below the frost line of the neck, and up for ${card.canisterSeconds} seconds at most.`,
+  'one-straw': (card) =>
+    card.strawsAtOnce === 1
+      ? 'Thaw one straw at a time.'
+      : `Thaw ${card.strawsAtOnce} straws at a time at most.`,
+  thaw: (card) =>
+    `Water of ${card.water[0]}-${card.water[1]} °C, measured with a thermometer: ${secondsInWater(card)}.`,
+  dry: () => 'Dry the straw: water kills what is in it.',
+  'keep-warm': () => 'Keep straw and gun warm and out of the sun until she is served.',
+  'sexed-hours': () => 'A sexed straw holds fewer sperm: its hours matter, 14-20 after the heat began.',
+  'serve-soon': (card) =>
+    `In the cow within ${card.minutes} minutes of thawing, ${card.minutesAtMost} at the very most.`,
+}
+
+const secondsInWater = ({ seconds, volumeMl }: ThawingCard): string =>
+  seconds === undefined
+    ? volumeMl === undefined
+      ? '30 seconds for a straw of 0.25 ml, 45 for one of 0.5 ml'
+      : `as long as the supplier says for ${volumeMl} ml`
+    : `${seconds} seconds for a straw of ${volumeMl} ml`
+
+/**
+ * The steps of a thawing card as sentences.
+ *
+ * @example thawingWords(thawingCard('conventional', 0.25))[0] // 'The supplier’s own card comes before this one.'
+ */
+export const thawingWords = (card: ThawingCard): readonly string[] =>
+  card.steps.map((step) => thawingSteps[step](card))
+
+/** What each depth of liquid nitrogen asks for. */
+export const nitrogenWords: Readonly<Record<NitrogenState, string>> = {
+  enough: 'enough',
+  order: 'order nitrogen',
+  alarm: 'fill it today: the straws are in danger',
+}
+
+/**
+ * Cautions beside the flask. Source: SDSU extension; British Compressed Gases Association, CP30;
+ * the last one is common practice, no source.
+ */
+export const nitrogenCautions: readonly string[] = [
+  'Liquid nitrogen is at -196 °C and burns skin and eyes: eye protection, loose dry gloves, closed boots.',
+  'It drives out the air without a smell or a warning: only in a place with moving air, never in a closed vehicle with people.',
+  'Never seal the flask, and stand it where it cannot fall.',
+]
