@@ -1,0 +1,95 @@
+/** animals.csv against the animals on record. */
+import { dayIso, isoDay } from '../../../breeding/day.ts'
+import { type AnimalRecordFact, HERD, type NewFact } from '../../../breeding/facts.ts'
+import { fault, type Problem } from '../../../breeding/problem.ts'
+import { animalColumns } from '../tables/animals.ts'
+import type { Herd, PlannedAnimal, PlannedAnimals } from './herd.ts'
+import { keyedOutcomes } from './keyed.ts'
+import type { PlannedFact, RowOutcome } from './outcome.ts'
+import type { Fields, TableRow } from './rows.ts'
+
+const idForm = /^[0-9A-Za-z][\w.:-]{0,99}$/
+
+/** Sorts the rows of animals.csv into known, new, changed and refused. */
+export function animalOutcomes(rows: readonly TableRow[], herd: Herd): RowOutcome[] {
+  const shared = sharedNumbers(herd)
+  const ids = new Set(herd.book.animals.keys())
+  return keyedOutcomes(rows, {
+    columns: animalColumns,
+    keyOf: (given) => String(given.number),
+    onRecord: (number) => herd.book.byNumber.get(number)?.record as Fields | undefined,
+    against: (given, row) => against(given, row, herd, shared),
+    record: (fields, number) => [recorded(fields, idOf(number, herd, ids), herd)],
+  })
+}
+
+/**
+ * The id of an animal: her own where she is on record, the number itself where no animal has it for an id, else a
+ * random one.
+ */
+function idOf(number: string, herd: Herd, ids: Set<string>): string {
+  const known = herd.book.byNumber.get(number)
+  if (known !== undefined) return known.id
+  const id = number === HERD || ids.has(number) || !idForm.test(number) ? herd.newId() : number
+  ids.add(id)
+  return id
+}
+
+function recorded(fields: Fields, about: string, herd: Herd): PlannedFact {
+  const fact: Record<string, unknown> = { about, date: dayIso(herd.today), kind: 'animal', sex: 'F' }
+  for (const { field } of animalColumns) if (fields[field] !== undefined) fact[field] = fields[field]
+  return { fact: fact as unknown as NewFact<AnimalRecordFact> }
+}
+
+function against(
+  given: Fields,
+  { path }: TableRow,
+  herd: Herd,
+  shared: ReadonlySet<string>,
+): Problem | undefined {
+  const number = String(given.number)
+  if (shared.has(number)) return fault('fact-number-shared', path, { column: 'number' }, number)
+  if (typeof given.born === 'string' && isoDay(given.born) > herd.today)
+    return fault('date-future', path, { column: 'born', date: given.born }, number)
+  for (const parent of ['sire', 'dam'])
+    if (given[parent] === number) return fault('animal-own-parent', path, { column: parent }, number)
+  return undefined
+}
+
+/** Numbers that more than one animal of the herd has. */
+function sharedNumbers(herd: Herd): Set<string> {
+  const seen = new Set<string>()
+  const shared = new Set<string>()
+  for (const { number } of herd.book.animals.values())
+    if (seen.size === seen.add(number).size) shared.add(number)
+  return shared
+}
+
+/** The animals that the other tables can name: those on record, as the rows change them, and the new ones. */
+export function animalsAfter(
+  outcomes: readonly RowOutcome[],
+  refusedAt: ReadonlyMap<string, string>,
+  herd: Herd,
+): PlannedAnimals {
+  const byNumber = new Map<string, PlannedAnimal>()
+  for (const { id, number, record } of herd.book.animals.values())
+    byNumber.set(number, plannedAnimal(id, record))
+  const refused = new Map(refusedAt)
+  for (const each of outcomes) {
+    if (each.outcome === 'refused') refused.set(String(each.row.given.number), each.row.path)
+    if (each.outcome !== 'new' && each.outcome !== 'changed') continue
+    for (const { fact } of each.facts)
+      if (fact.kind === 'animal') byNumber.set(fact.number, plannedAnimal(fact.about, fact))
+  }
+  return { byNumber, shared: sharedNumbers(herd), refused }
+}
+
+const plannedAnimal = (
+  id: string,
+  { number, sex, born }: Omit<AnimalRecordFact, 'id' | 'at'>,
+): PlannedAnimal => ({
+  id,
+  number,
+  sex,
+  ...(born === undefined ? {} : { born }),
+})

@@ -1,0 +1,215 @@
+/** facts.csv against the facts on record. */
+import { type AnimalFact, HERD, type NewFact } from '../../../breeding/facts.ts'
+import { fault, notice, type Problem } from '../../../breeding/problem.ts'
+import { factColumns, factKinds } from '../tables/facts.ts'
+import { correctionOf } from './correction.ts'
+import { besides, contradicted, type Once, type OnRecord, pairGroup } from './dated.ts'
+import { differences } from './differences.ts'
+import type { Herd, PlannedAnimal, PlannedAnimals } from './herd.ts'
+import type { PlannedFact, RowOutcome } from './outcome.ts'
+import { implausible, inconsistent } from './plausible.ts'
+import type { Fields, TableRow } from './rows.ts'
+
+const idForm = /^[0-9A-Za-z][\w.:-]{0,99}$/
+const ofEveryFact = ['number', 'date', 'time', 'kind', 'id', 'order']
+const columnOf = new Map(factColumns.map((column) => [column.field, column.name]))
+
+/** A fact as the values of its columns. */
+export function fieldsOf(fact: AnimalFact, number: string): Fields {
+  const { proposed, ...fields } = fact as AnimalFact & { proposed?: { sire: string; straw: string } }
+  const flat = proposed === undefined ? {} : { proposedSire: proposed.sire, proposedStraw: proposed.straw }
+  return { ...fields, ...flat, number }
+}
+
+/** The fact that the values of the columns make. */
+function factOf(fields: Fields, about: string, id: string | undefined): NewFact {
+  const kind = fields.kind as AnimalFact['kind']
+  const fact: Record<string, unknown> = { ...(id === undefined ? {} : { id }), about, date: fields.date }
+  if (fields.time !== undefined) fact.time = fields.time
+  fact.kind = kind
+  for (const field of factKinds[kind].may) {
+    const value = fields[field] ?? factKinds[kind].standard?.[field]
+    if (value !== undefined && !field.startsWith('proposed')) fact[field] = value
+  }
+  if (fields.proposedSire !== undefined)
+    fact.proposed = { sire: fields.proposedSire, straw: fields.proposedStraw }
+  return fact as unknown as NewFact
+}
+
+/** A row whose animal is known. */
+interface AnimalRow {
+  readonly row: TableRow
+  readonly animal: PlannedAnimal
+}
+
+/** Sorts the rows of facts.csv into known, new, changed and refused. */
+export function factOutcomes(rows: readonly TableRow[], herd: Herd, animals: PlannedAnimals): RowOutcome[] {
+  const outcomes: RowOutcome[] = []
+  const refuse = (row: TableRow, problem: Problem) => outcomes.push({ outcome: 'refused', row, problem })
+  const good: AnimalRow[] = []
+  for (const row of rows) {
+    const animal = animals.byNumber.get(String(row.given.number))
+    const problem = unfitRow(row, animal, animals)
+    if (problem !== undefined) refuse(row, problem)
+    else if (animal !== undefined) good.push({ row, animal })
+  }
+  const { byIdentity, others } = splitById(good, herd, refuse)
+  const claimed = new Set<string>()
+  for (const [id, { row, animal }] of byIdentity) {
+    const fact = herd.standing(id)
+    if (fact !== undefined) claimed.add(fact.id)
+    outcomes.push(identified(row, animal, fact as AnimalFact | undefined, herd))
+  }
+  for (const [key, group] of Map.groupBy(others, ({ row, animal }) => groupKey(animal.id, row.given))) {
+    const [about = '', date, kind] = JSON.parse(key) as string[]
+    const { number } = group[0]?.animal ?? { number: '' }
+    const live = (herd.book.animals.get(about)?.happenings ?? [])
+      .map(({ fact }) => fact)
+      .filter((fact) => fact.date === date && fact.kind === kind && !claimed.has(fact.id))
+      .map((fact) => ({ fact, fields: fieldsOf(fact, number) }))
+    outcomes.push(...groupOutcomes(group, live, herd))
+  }
+  return outcomes
+}
+
+const onceADay: Once<AnimalFact> = { sameThing: () => true, changes: () => true }
+
+const groupKey = (about: string, given: Fields): string => JSON.stringify([about, given.date, given.kind])
+
+/** What speaks against a row before it is held against the record. */
+function unfitRow(
+  { given, path }: TableRow,
+  animal: PlannedAnimal | undefined,
+  animals: PlannedAnimals,
+): Problem | undefined {
+  const number = String(given.number)
+  if (animals.shared.has(number)) return fault('fact-number-shared', path, { column: 'number' }, number)
+  if (animal === undefined) {
+    const refusedAt = animals.refused.get(number)
+    return refusedAt === undefined
+      ? fault('fact-animal-unknown', path, { column: 'number' }, number)
+      : fault('fact-animal-refused', path, { column: 'number', other: refusedAt }, number)
+  }
+  if (typeof given.id === 'string' && !idForm.test(given.id))
+    return fault('id-form', path, { column: 'id', value: given.id }, number)
+  const kind = given.kind as AnimalFact['kind']
+  const foreign = Object.keys(given).find(
+    (field) => !ofEveryFact.includes(field) && !factKinds[kind].may.includes(field),
+  )
+  if (foreign === undefined) return undefined
+  return fault('column-not-for-fact', path, { column: columnOf.get(foreign) ?? foreign, fact: kind }, number)
+}
+
+/** Rows that name a fact of the herd by its id, once each, and the others. */
+function splitById(
+  rows: readonly AnimalRow[],
+  herd: Herd,
+  refuse: (row: TableRow, problem: Problem) => void,
+) {
+  const byIdentity = new Map<string, AnimalRow>()
+  const others: AnimalRow[] = []
+  const first = new Map<string, AnimalRow>()
+  const twice = new Map<string, AnimalRow>()
+  for (const each of rows) {
+    const id = each.row.given.id
+    if (typeof id !== 'string') continue
+    const other = first.get(id)
+    if (other === undefined) first.set(id, each)
+    else twice.set(id, each)
+  }
+  for (const each of rows) {
+    const { row, animal } = each
+    const id = row.given.id
+    if (typeof id !== 'string') {
+      others.push(each)
+      continue
+    }
+    const twin = twice.get(id) === each ? first.get(id) : twice.get(id)
+    const fact = herd.byId.get(id)
+    if (twin !== undefined)
+      refuse(row, fault('row-id-twice', row.path, { column: 'id', id, other: twin.row.path }, animal.number))
+    else if (fact === undefined) others.push(each)
+    else if (fact.about === HERD || fact.kind === 'animal' || fact.kind === 'correction')
+      refuse(row, fault('id-taken', row.path, { column: 'id', id }, animal.number))
+    else byIdentity.set(id, each)
+  }
+  return { byIdentity, others }
+}
+
+/** The outcome of a row that names a fact of the herd. */
+function identified(
+  row: TableRow,
+  animal: PlannedAnimal,
+  fact: AnimalFact | undefined,
+  herd: Herd,
+): RowOutcome {
+  if (fact === undefined) {
+    const taken = notice('row-taken-back', row.path, { id: String(row.given.id) }, animal.number)
+    return { outcome: 'known', row, notice: taken }
+  }
+  const before = fieldsOf(fact, herd.book.animals.get(fact.about)?.number ?? '')
+  return changedOutcome({ row, animal }, { fact, fields: before }, herd)
+}
+
+function groupOutcomes(
+  group: readonly AnimalRow[],
+  live: readonly OnRecord<AnimalFact>[],
+  herd: Herd,
+): RowOutcome[] {
+  const animalOf = new Map(group.map(({ row, animal }) => [row, animal]))
+  const kind = group[0]?.row.given.kind as AnimalFact['kind']
+  const rows = group.map(({ row }) => row)
+  const once = factKinds[kind].onceADay ? onceADay : undefined
+  return pairGroup(rows, live, factColumns, once).map((pairing) => {
+    const { row } = pairing
+    const animal = animalOf.get(row) as PlannedAnimal
+    if (pairing.state === 'known') return { outcome: 'known', row }
+    if (pairing.state === 'contradicted') return contradicted(row, pairing.other, animal.number)
+    if (pairing.state === 'changed') return changedOutcome({ row, animal }, pairing.record, herd)
+    return newOutcome({ row, animal }, herd)
+  })
+}
+
+function newOutcome({ row, animal }: AnimalRow, herd: Herd): RowOutcome {
+  const { given, path } = row
+  const id = given.id as string | undefined
+  // A row with an id was written by an export: its herd took the fact as it is, and so does this one.
+  const problem =
+    (id === undefined ? implausible(given, animal, herd.today, path) : undefined) ??
+    inconsistent(given, neededBy(given), path, animal.number)
+  if (problem !== undefined) return { outcome: 'refused', row, problem }
+  return { outcome: 'new', row, facts: [planned(row, factOf(given, animal.id, id))] }
+}
+
+function changedOutcome({ row, animal }: AnimalRow, record: OnRecord<AnimalFact>, herd: Herd): RowOutcome {
+  const { fact, fields } = record
+  const found = differences(factColumns, fields, row.given, besides)
+  if (found.length === 0) return { outcome: 'known', row }
+  const sameKind = row.given.kind === fact.kind
+  const after = { ...(sameKind ? fields : { time: fields.time }), ...row.given }
+  const problem =
+    implausible(after, animal, herd.today, row.path) ??
+    inconsistent(after, neededBy(after), row.path, animal.number)
+  if (problem !== undefined) return { outcome: 'refused', row, problem }
+  const id = row.given.id as string | undefined
+  const replacement = factOf(after, animal.id, id === undefined || herd.byId.has(id) ? herd.newId() : id)
+  return {
+    outcome: 'changed',
+    row,
+    facts: [planned(row, replacement), { fact: correctionOf(fact, replacement) }],
+    change: { path: row.path, name: animal.number, differences: found },
+  }
+}
+
+function planned(row: TableRow, fact: NewFact): PlannedFact {
+  const order = row.given.order
+  return typeof order === 'number' ? { fact, order } : { fact }
+}
+
+/** Fields that a fact must have, with the names of their columns. */
+function neededBy(fields: Fields): ReadonlyMap<string, string> {
+  const needs = [...factKinds[fields.kind as AnimalFact['kind']].needs]
+  if (fields.proposedSire !== undefined) needs.push('proposedStraw')
+  if (fields.proposedStraw !== undefined) needs.push('proposedSire')
+  return new Map(needs.map((field) => [field, columnOf.get(field) ?? field]))
+}

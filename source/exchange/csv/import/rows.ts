@@ -1,0 +1,112 @@
+/** The rows of a sheet as values. */
+import { fault, notice, type Outcome, type Problem } from '../../../breeding/problem.ts'
+import { type Column, layoutOf } from '../columns.ts'
+import { type DateForm, dateForms, isOtherForm, readDate } from '../date-forms.ts'
+import type { Sheet } from '../reading.ts'
+
+/** Values by field; a field that is not there is unknown. */
+export type Fields = Readonly<Record<string, unknown>>
+
+export interface TableRow {
+  /** `facts.csv:12` */
+  readonly path: string
+  readonly given: Fields
+}
+
+export interface TableRows {
+  readonly rows: readonly TableRow[]
+  /** Rows with a cell that cannot be read: one problem a row. */
+  readonly refused: readonly Problem[]
+  readonly notices: readonly Problem[]
+}
+
+/**
+ * Reads the cells of a sheet by the columns of its table.
+ *
+ * @param form how dates are written beside YYYY-MM-DD
+ * @returns rows, refused rows and notices, or the problems of the whole file
+ */
+export function readRows(
+  sheet: Sheet,
+  columns: readonly Column[],
+  form: DateForm | undefined,
+): Outcome<TableRows> {
+  const layout = layoutOf(sheet, columns)
+  if (!layout.ok) return layout
+  const { places, notices } = layout.value
+  const rows: TableRow[] = []
+  const refused: Problem[] = []
+  for (const { line, cells } of sheet.rows) {
+    const path = `${sheet.path}:${line}`
+    const given: Record<string, unknown> = {}
+    const problem = isHeader(cells, sheet.header)
+      ? fault('row-header', path)
+      : cells.slice(sheet.header.length).some((cell) => cell.trim() !== '')
+        ? fault('row-long', path, { cells: cells.length, columns: sheet.header.length })
+        : readCells(cells, places, form, path, given)
+    if (problem === undefined) rows.push({ path, given })
+    else refused.push(problem)
+  }
+  return {
+    ok: true,
+    value: {
+      rows,
+      refused,
+      notices: [...encodingNotice(sheet), ...notices, ...dateNotices(sheet, places, form)],
+    },
+  }
+}
+
+type Places = ReadonlyArray<{ readonly column: Column; readonly place: number }>
+
+function readCells(
+  cells: readonly string[],
+  places: Places,
+  form: DateForm | undefined,
+  path: string,
+  given: Record<string, unknown>,
+): Problem | undefined {
+  const number = cells[places.find(({ column }) => column.name === 'number')?.place ?? -1]?.trim()
+  for (const { column, place } of places) {
+    const cell = cells[place] ?? ''
+    if (cell.trim() === '') {
+      if (column.required) return fault('cell-missing', path, { column: column.name }, number)
+      continue
+    }
+    const read = column.cell.read(cell, form)
+    if ('value' in read) given[column.field] = read.value
+    else return fault(read.refused, path, { column: column.name, ...read.values }, number)
+  }
+  return undefined
+}
+
+const isHeader = (cells: readonly string[], header: readonly string[]): boolean =>
+  header.every((name, place) => name.trim() === (cells[place] ?? '').trim())
+
+const encodingNotice = (sheet: Sheet): Problem[] =>
+  sheet.encoding === 'UTF-8' ? [] : [notice('csv-encoding', sheet.path, { encoding: sheet.encoding })]
+
+/** How dates in another form were read, or how they could be. */
+function dateNotices(sheet: Sheet, places: Places, form: DateForm | undefined): Problem[] {
+  const cells = places
+    .filter(({ column }) => column.cell.isDate)
+    .flatMap(({ place }) => sheet.rows.map((row) => (row.cells[place] ?? '').trim()))
+    .flatMap((cell) => cell.split(/\s+/))
+    .filter(isOtherForm)
+  const [first] = cells
+  if (first === undefined) return []
+  if (form !== undefined) {
+    const read = cells.find((cell) => readDate(cell, form) !== undefined)
+    if (read === undefined) return []
+    return [notice('dates-read', sheet.path, { form, value: read, date: readDate(read, form) ?? '' })]
+  }
+  const values: Record<string, string | number> = { count: cells.length }
+  for (const each of dateForms) {
+    const fitting = cells.filter((cell) => readDate(cell, each) !== undefined)
+    const example = fitting[0] ?? ''
+    values[`${each} fits`] = fitting.length
+    values[`${each} value`] = example
+    values[`${each} date`] = readDate(example, each) ?? ''
+  }
+  return [notice('dates-offered', sheet.path, values)]
+}
