@@ -89,7 +89,6 @@ for (const [code, word] of Object.entries(meaning)) {
           'read',
           'create',
           'write',
-          'size',
           'sync',
           'close',
           'rename',

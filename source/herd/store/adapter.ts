@@ -100,10 +100,10 @@ export class DurableFile implements Adapter<HerdFile> {
       lines: joinLines(disk.herd.lines, await encodeLines(missing)),
     }
     const copies = await keepCopies(this.#world, this.#paths, disk)
-    const { herd, notices } = await commit(this.#world, this.#paths, next, disk.stamp.mode)
+    const { herd, stamp, notices } = await commit(this.#world, this.#paths, next, disk.stamp.mode)
     this.#saved = herd
     this.#notices = [...copies, ...notices]
-    this.#stamp = await this.#world.files.stamp(this.#paths.file).catch(() => undefined)
+    this.#stamp = stamp
   }
 
   async #readAgain(): Promise<Disk> {

@@ -6,6 +6,7 @@ import { keepCopy, keepDayCopy } from './backups.ts'
 import type { Disk } from './disk.ts'
 import type { Environment } from './environment.ts'
 import { failure } from './failure.ts'
+import type { Stamp } from './files.ts'
 import type { Paths } from './paths.ts'
 import { replaceFile } from './write.ts'
 
@@ -15,6 +16,7 @@ export type NextRevision = Pick<HerdFile, 'revision' | 'herdId' | 'facts' | 'lin
 /** What was written, and what is to be said of it beside. */
 export interface Committed {
   readonly herd: HerdFile
+  readonly stamp: Stamp
   readonly notices: readonly Problem[]
 }
 
@@ -35,9 +37,10 @@ export async function commit(
   if (parts.reduce((size, part) => size + part.length, 0) > fileLimit) {
     throw new Refusal(fault('herd-full', paths.file, { limit: fileLimit / 2 ** 20 }))
   }
-  const folder = await replaceFile(world, paths.file, parts, mode)
+  const { stamp, folder } = await replaceFile(world, paths.file, parts, mode)
   return {
     herd: { ...header, facts: next.facts, lines: next.lines },
+    stamp,
     notices: folder === 'unsupported' ? [notice('folder-sync-unsupported', paths.folder)] : [],
   }
 }

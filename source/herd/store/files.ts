@@ -1,4 +1,4 @@
-import { constants } from 'node:fs'
+import { type BigIntStats, constants } from 'node:fs'
 import {
   access,
   link,
@@ -27,7 +27,7 @@ export interface Stamp {
 export interface OpenFile {
   /** Writes from `start` on. @returns how many bytes were taken, which may be fewer */
   write(bytes: Buffer, start: number): Promise<number>
-  size(): Promise<number>
+  stamp(): Promise<Stamp>
   /** Waits until what was written is on the disk itself. */
   sync(): Promise<void>
   close(): Promise<void>
@@ -67,23 +67,14 @@ export const diskFiles: Files = {
       await file.close()
     }
   },
-  async stamp(path) {
-    const found = await stat(path, { bigint: true })
-    return {
-      inode: found.ino,
-      size: found.size,
-      changed: found.mtimeNs,
-      mode: Number(found.mode) & 0o777,
-      plain: found.isFile(),
-    }
-  },
+  stamp: async (path) => stampOf(await stat(path, { bigint: true })),
   mayWrite: (path) => access(path, constants.W_OK),
   async create(path, mode) {
     const file = await open(path, 'wx')
     if (mode !== undefined) await file.chmod(mode).catch(systemCode)
     return {
       write: async (bytes, start) => (await file.write(bytes, start)).bytesWritten,
-      size: async () => (await file.stat()).size,
+      stamp: async () => stampOf(await file.stat({ bigint: true })),
       sync: () => file.sync(),
       close: () => file.close(),
     }
@@ -104,6 +95,14 @@ export const diskFiles: Files = {
     }
   },
 }
+
+const stampOf = (found: BigIntStats): Stamp => ({
+  inode: found.ino,
+  size: found.size,
+  changed: found.mtimeNs,
+  mode: Number(found.mode) & 0o777,
+  plain: found.isFile(),
+})
 
 /** The code of a failed system call, `ENOSPC`; the error itself where it is none. */
 export function systemCode(error: unknown): string {

@@ -2,7 +2,7 @@ import { fault } from '../../breeding/problem.ts'
 import { Refusal } from '../herd-file.ts'
 import type { Environment } from './environment.ts'
 import { attempt } from './failure.ts'
-import { type OpenFile, systemCode } from './files.ts'
+import { type OpenFile, type Stamp, systemCode } from './files.ts'
 import { pathsOf, temporaryName } from './paths.ts'
 
 const writeSlice = 1024 * 1024
@@ -11,8 +11,13 @@ const renamePause = 50
 const held = ['EPERM', 'EACCES', 'EBUSY']
 const unsupported = ['EINVAL', 'ENOTSUP', 'EOPNOTSUPP', 'ENOSYS']
 
-/** Whether the folder could be brought to the disk too, or its file system cannot do that. */
-export type FolderSync = 'synced' | 'unsupported'
+/** A file that was written. */
+export interface Written {
+  /** What it looks like from outside, as nobody else can have changed it yet. */
+  readonly stamp: Stamp
+  /** Whether the folder could be brought to the disk too, or its file system cannot do that. */
+  readonly folder: 'synced' | 'unsupported'
+}
 
 /**
  * Puts bytes in place of a file so that at every instant, power cuts included, the path holds either the old
@@ -27,15 +32,15 @@ export async function replaceFile(
   path: string,
   parts: readonly Buffer[],
   mode?: number,
-): Promise<FolderSync> {
-  const temporary = await writeTemporary(world, path, parts, mode)
+): Promise<Written> {
+  const { temporary, stamp } = await writeTemporary(world, path, parts, mode)
   try {
     await attempt(path, () => renameOver(world, temporary, path))
   } catch (error) {
     await removeQuietly(world, temporary)
     throw error
   }
-  return syncFolder(world, pathsOf(path).folder)
+  return { stamp, folder: await syncFolder(world, pathsOf(path).folder) }
 }
 
 /**
@@ -47,14 +52,14 @@ export async function createFile(
   world: Environment,
   path: string,
   parts: readonly Buffer[],
-): Promise<FolderSync> {
-  const temporary = await writeTemporary(world, path, parts)
+): Promise<Written> {
+  const { temporary, stamp } = await writeTemporary(world, path, parts)
   try {
     await attempt(path, () => linkOrRename(world, temporary, path))
   } finally {
     await removeQuietly(world, temporary)
   }
-  return syncFolder(world, pathsOf(path).folder)
+  return { stamp, folder: await syncFolder(world, pathsOf(path).folder) }
 }
 
 async function writeTemporary(
@@ -62,19 +67,19 @@ async function writeTemporary(
   path: string,
   parts: readonly Buffer[],
   mode?: number,
-): Promise<string> {
+): Promise<{ temporary: string; stamp: Stamp }> {
   const temporary = temporaryName(path)
   const file = await attempt(path, () => world.files.create(temporary, mode))
   try {
-    await attempt(path, () => fill(file, parts, path))
+    return { temporary, stamp: await attempt(path, () => fill(file, parts, path)) }
   } catch (error) {
     await removeQuietly(world, temporary)
     throw error
   }
-  return temporary
 }
 
-async function fill(file: OpenFile, parts: readonly Buffer[], path: string): Promise<void> {
+async function fill(file: OpenFile, parts: readonly Buffer[], path: string): Promise<Stamp> {
+  let stamp: Stamp
   try {
     let size = 0
     for (const part of parts) {
@@ -83,13 +88,15 @@ async function fill(file: OpenFile, parts: readonly Buffer[], path: string): Pro
         await writeAll(file, part.subarray(start, start + writeSlice), path)
       }
     }
-    if ((await file.size()) !== size) throw new Refusal(fault('write-short', path))
+    stamp = await file.stamp()
+    if (stamp.size !== BigInt(size)) throw new Refusal(fault('write-short', path))
     await file.sync()
   } catch (error) {
     await file.close().catch(() => undefined)
     throw error
   }
   await file.close()
+  return stamp
 }
 
 async function writeAll(file: OpenFile, bytes: Buffer, path: string): Promise<void> {
@@ -136,7 +143,7 @@ export async function exists(world: Environment, path: string): Promise<boolean>
   }
 }
 
-async function syncFolder(world: Environment, folder: string): Promise<FolderSync> {
+async function syncFolder(world: Environment, folder: string): Promise<Written['folder']> {
   if (world.platform === 'win32') return 'synced'
   try {
     await attempt(folder, () => world.files.syncFolder(folder))

@@ -37,7 +37,7 @@ function interceptFile(file: OpenFile, path: string, before: (call: Call, path: 
     }
   return {
     write: told('write', (bytes: Buffer, start: number) => file.write(bytes, start)),
-    size: told('size', () => file.size()),
+    stamp: told('stamp', () => file.stamp()),
     sync: told('sync', () => file.sync()),
     close: told('close', () => file.close()),
   }

@@ -90,8 +90,7 @@ export class MemoryFiles implements Files {
     return Buffer.from(this.#find(path).bytes.subarray(0, length))
   }
   async stamp(path: string): Promise<Stamp> {
-    const { number, bytes, changed, mode } = this.#find(path)
-    return { inode: number, size: BigInt(bytes.length), changed, mode, plain: true }
+    return stampOf(this.#find(path))
   }
   async mayWrite(path: string): Promise<void> {
     if (!this.#folders.has(path)) this.#find(path)
@@ -106,7 +105,7 @@ export class MemoryFiles implements Files {
         inode.changed = ++clock
         return bytes.length - start
       },
-      size: async () => inode.bytes.length,
+      stamp: async () => stampOf(inode),
       async sync() {
         inode.onDisk = inode.bytes
       },
@@ -166,6 +165,14 @@ export class MemoryFiles implements Files {
     folder.set(basename(path), name)
   }
 }
+
+const stampOf = ({ number, bytes, changed, mode }: Inode): Stamp => ({
+  inode: number,
+  size: BigInt(bytes.length),
+  changed,
+  mode,
+  plain: true,
+})
 
 /** Bytes never synced come through whole, not at all, cut short, or as zeros from some place on. */
 function survivingBytes(inode: Inode, random: Random): Buffer {
