@@ -17,7 +17,7 @@ export const run: Run = async (given, shell) => {
   const number = given.args.NUMBER ?? ''
   const animal = book.byNumber.get(number) ?? book.byInternationalId.get(number)
   if (animal === undefined) {
-    shell.tell([fault('animal-unknown', given.args.FILE ?? '', { number })])
+    shell.tell([fault('animal-not-found', given.args.FILE ?? '', { number })])
     return 1
   }
   const standing = standingOn(book, animal, day)

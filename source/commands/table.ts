@@ -7,6 +7,7 @@ const date: Option = {
   value: 'D',
   help: 'the day, as 2026-05-28; without it today in the time zone of the farm',
 }
+const by: Option = { name: 'by', value: 'INITIALS', help: 'who records' }
 const json: Option = { name: 'json', help: 'print JSON' }
 
 export const commands: readonly Command[] = [
@@ -25,6 +26,78 @@ export const commands: readonly Command[] = [
     options: [date, json],
     examples: ['animal herd.json 412'],
     load: () => import('./animal.ts'),
+  },
+  {
+    name: 'check',
+    summary: 'Hold a herd file against the rules of its format and against itself',
+    details: [
+      'Tells of facts that contradict each other, animals without a block and odd ear tags, one a line; the status is 1 where there is any.',
+    ],
+    args: [FILE],
+    options: [
+      {
+        name: 'accept-edits',
+        help: 'take over a file that was edited by hand, where it is valid; a copy of it as edited is kept',
+      },
+    ],
+    examples: ['check herd.json', 'check herd.json --accept-edits'],
+    load: () => import('./check.ts'),
+  },
+  {
+    name: 'new',
+    summary: 'Make the file of a new herd',
+    details: ['A file that is there already is never touched.'],
+    args: [{ name: 'FILE', help: 'the file to make' }],
+    options: [
+      { name: 'farm', value: 'NAME', required: true, help: 'name of the farm' },
+      { name: 'zone', value: 'IANA', required: true, help: 'its time zone, as Europe/Dublin' },
+      { name: 'milkings', value: 'TIMES', help: 'one or two times, 05:30,15:30 where nothing is said' },
+      by,
+    ],
+    examples: ["new herd.json --farm 'Long Acre' --zone Europe/Dublin --milkings 05:30,15:30"],
+    load: () => import('./new.ts'),
+  },
+  {
+    name: 'import',
+    summary: 'Read CSV files into a herd',
+    details: [
+      'A trial unless --write is given: it tells what is new, known, changed and refused, each refused row with line, column and reason. --write records all good rows in one save. The status is 1 where a row was refused. Reading a file twice adds nothing.',
+    ],
+    args: [FILE],
+    options: [
+      { name: 'animals', value: 'A', help: 'CSV file of animals' },
+      { name: 'facts', value: 'F', help: 'CSV file of what happened to them' },
+      { name: 'straws', value: 'S', help: 'CSV file of straws counted in the flask' },
+      { name: 'stock', value: 'K', help: 'CSV file of straws delivered and spoiled, and of nitrogen' },
+      { name: 'seasons', value: 'M', help: 'CSV file of mating seasons' },
+      { name: 'policy', value: 'P', help: 'CSV file of settings' },
+      {
+        name: 'dates',
+        value: 'FORM',
+        help: 'how dates are written beside 2026-05-28: day-first (28/05/2026) or month-first (05/28/2026)',
+      },
+      by,
+      { name: 'write', help: 'record the rows that are not refused' },
+    ],
+    examples: [
+      'import herd.json --animals animals.csv --facts facts.csv',
+      'import herd.json --facts facts.csv --dates day-first --by MK --write',
+    ],
+    load: () => import('./import.ts'),
+  },
+  {
+    name: 'export',
+    summary: 'Write a herd as CSV files',
+    details: [
+      'animals.csv, facts.csv, straws.csv, stock.csv, seasons.csv, and policy.csv with the settings that the farm has changed. Read into a new herd with the same farm they make the same lists on every date.',
+    ],
+    args: [FILE],
+    options: [
+      { name: 'to', value: 'FOLDER', required: true, help: 'the folder; it is made where it is missing' },
+      { name: 'replace', help: 'replace files that are there and hold something else' },
+    ],
+    examples: ['export herd.json --to tables'],
+    load: () => import('./export.ts'),
   },
   {
     name: 'version',

@@ -1,24 +1,22 @@
 /** The one place that decides which day it is. */
 import { type Day, isoDay, readDay } from '../breeding/day.ts'
 import { fault, type Outcome } from '../breeding/problem.ts'
+import { dateInZone } from '../herd/zone.ts'
 
 /**
  * The day that it is now in a time zone.
  *
  * @param zone an IANA name, `Europe/Dublin`; one that this computer does not know counts as UTC
- * @example today('Pacific/Auckland', Date.UTC(2026, 4, 27, 12, 30)) // 28 May 2026
+ * @example today('Pacific/Auckland', new Date('2026-05-27T12:30:00Z')) // 28 May 2026
  */
-export function today(zone: string, instant: number = Date.now()): Day {
-  return isoDay(new Intl.DateTimeFormat('en-CA', { ...parts, timeZone: knownZone(zone) }).format(instant))
-}
+export const today = (zone: string, now: Date = new Date()): Day => isoDay(dateInZone(now, zone))
 
-const parts = { year: 'numeric', month: '2-digit', day: '2-digit' } as const
-
-function knownZone(zone: string): string {
+/** Whether this computer knows a time zone of that name. */
+export function isZone(zone: string): boolean {
   try {
-    return new Intl.DateTimeFormat('en', { timeZone: zone }).resolvedOptions().timeZone
+    return new Intl.DateTimeFormat('en', { timeZone: zone }).resolvedOptions().timeZone !== ''
   } catch {
-    return 'UTC'
+    return false
   }
 }
 

@@ -12,4 +12,14 @@ export const commandSentences: Sentences = {
   'option-date': '"{value}" is not a date of the calendar. Write it as 2026-05-28.',
   'argument-missing': '{command} needs {argument}. See: dawnlist {command} --help.',
   'argument-extra': '{command} does not know what to do with "{word}". See: dawnlist {command} --help.',
+  'option-zone': '"{value}" is not a time zone that this computer knows. Write it like Europe/Dublin.',
+  'option-milkings': '"{value}" is not one or two times in order. Write it like 05:30,15:30.',
+  'option-dates': '"{value}" is no form of dates. Say day-first or month-first.',
+  'option-empty': '--{option} is empty.',
+  'import-nothing': 'import needs at least one file to read. See: dawnlist import --help.',
+  'import-not-saved': 'nothing was recorded.',
+  'export-there':
+    'the file is there already and holds something else. Take another folder, or add --replace.',
+  'animal-not-found': 'no animal of this herd has the number "{number}".',
+  'animal-without-block': 'no block is known, so she stands on no list but Take care. Give her one.',
 }

@@ -1,12 +1,13 @@
 /** All sentences of the program: what a problem's code says in words. */
 import type { Problem } from '../breeding/problem.ts'
 import { commandSentences } from './commands.ts'
+import { exchangeSentences } from './exchange.ts'
 import { safeText } from './safe.ts'
 import { filled, type Sentences } from './sentences.ts'
 import { strawSentences } from './straws.ts'
 
 /** Every code that has words. */
-export const sentences: Sentences = { ...commandSentences, ...strawSentences }
+export const sentences: Sentences = { ...commandSentences, ...exchangeSentences, ...strawSentences }
 
 /**
  * A problem in words: where it is, whom it is about, what is wrong and what to do. Harmless for a terminal.

@@ -1,0 +1,24 @@
+/** What does not fit in a herd, beyond the shape of its facts. Each is shown, and the herd works as usual. */
+import type { HerdBook } from '../breeding/book.ts'
+import { contradictionsOf } from '../breeding/contradictions.ts'
+import type { Day } from '../breeding/day.ts'
+import { compareNumbers } from '../breeding/order.ts'
+import { notice, type Problem } from '../breeding/problem.ts'
+import { standingOn } from '../breeding/standing.ts'
+
+/**
+ * Contradictions and missing blocks of the animals, by number.
+ *
+ * @param today the last day whose facts count
+ */
+export const herdNotices = (book: HerdBook, today: Day): Problem[] =>
+  [...book.animals.values()]
+    .sort((a, b) => compareNumbers(a.number, b.number))
+    .flatMap((animal) => {
+      const standing = standingOn(book, animal, today)
+      const blockless = standing.inHerd && standing.female && standing.block === undefined
+      return [
+        ...contradictionsOf(book, standing),
+        ...(blockless ? [notice('animal-without-block', '', {}, animal.number)] : []),
+      ]
+    })

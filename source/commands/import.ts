@@ -1,0 +1,74 @@
+/** `dawnlist import`: reads tables into a herd. A dry run, unless `--write` is given. */
+import { readFile } from 'node:fs/promises'
+import { openBook } from '../breeding/book.ts'
+import type { Fact } from '../breeding/facts.ts'
+import { fault, type Outcome, type Problem } from '../breeding/problem.ts'
+import { type DateForm, dateForms } from '../exchange/csv/date-forms.ts'
+import { type ImportPlan, importPlan, type Sheets } from '../exchange/csv/import/plan.ts'
+import { readSheet, type Sheet } from '../exchange/csv/reading.ts'
+import { type TableName, tableNames } from '../exchange/csv/tables/index.ts'
+import { newId } from '../herd/ids.ts'
+import { openHerdFile } from '../herd/open.ts'
+import { asOutcome } from '../herd/outcome.ts'
+import { attempt } from '../herd/store/failure.ts'
+import type { Given, Run } from './command.ts'
+import { importReport } from './import-report.ts'
+import { today } from './today.ts'
+
+export const run: Run = async (given, shell) => {
+  const usage = misused(given)
+  if (usage.length > 0) {
+    shell.tell(usage)
+    return 2
+  }
+  const fail = (problems: readonly Problem[]): number => {
+    shell.tell(problems)
+    return 1
+  }
+  const opened = await openHerdFile(given.args.FILE ?? '')
+  if (!opened.ok) return fail(opened.problems)
+  const herd = opened.value
+  const sheets = await readSheets(given)
+  if (!sheets.ok) return fail(sheets.problems)
+  const plan = planOf(herd.facts, sheets.value, given)
+  if (!plan.ok) return fail(plan.problems)
+  const write = given.switches.has('write')
+  const refused = plan.value.tables.some((table) => table.refused.length > 0)
+  if (write && plan.value.facts.length > 0) {
+    const recorded = await herd.record(plan.value.facts, given.options.by)
+    if (!recorded.ok) return fail([...recorded.problems, fault('import-not-saved', herd.path)])
+  }
+  shell.print(importReport(plan.value, herd.path, write))
+  return refused ? 1 : 0
+}
+
+function misused(given: Given): Problem[] {
+  const { dates } = given.options
+  const problems: Problem[] = []
+  if (!tableNames.some((table) => given.options[table] !== undefined))
+    problems.push(fault('import-nothing', ''))
+  if (dates !== undefined && !dateForms.some((form) => form === dates))
+    problems.push(fault('option-dates', '', { value: dates }))
+  return problems
+}
+
+/** The files that were named, as sheets; the faults of all of them where any cannot be read. */
+async function readSheets(given: Given): Promise<Outcome<Sheets>> {
+  const sheets: Partial<Record<TableName, Sheet>> = {}
+  const problems: Problem[] = []
+  for (const table of tableNames) {
+    const path = given.options[table]
+    if (path === undefined) continue
+    const bytes = await asOutcome(() => attempt(path, () => readFile(path)))
+    const sheet = bytes.ok ? readSheet(bytes.value, path) : bytes
+    if (sheet.ok) sheets[table] = sheet.value
+    else problems.push(...sheet.problems)
+  }
+  return problems.length > 0 ? { ok: false, problems } : { ok: true, value: sheets }
+}
+
+function planOf(facts: readonly Fact[], sheets: Sheets, given: Given): Outcome<ImportPlan> {
+  const dates = given.options.dates as DateForm | undefined
+  const { zone } = openBook(facts).farm
+  return importPlan(facts, sheets, { today: today(zone), newId, ...(dates === undefined ? {} : { dates }) })
+}
