@@ -5,7 +5,6 @@ import {
   decodeLines,
   encodeLines,
   formatOf,
-  type Header,
   type Layout,
   layoutOf,
   linesAfter,
@@ -27,8 +26,8 @@ const faulty = (...problems: Problem[]): Reading => ({ state: 'fault', problems 
  * is trusted and the schema is not loaded. Anything else goes through the whole schema.
  *
  * @param path name of the file, for the problems
- * @returns sound, edited by hand, or a fault: herd-empty, herd-newer, herd-format-unknown,
- *   herd-damaged, herd-other-json, or the problems of the schema
+ * @returns sound, edited by hand, or a fault: herd-empty, herd-newer, herd-format-unknown, herd-damaged,
+ *   herd-other-json, or the problems of the schema
  */
 export async function readHerd(bytes: Buffer, path: string, options: ReadingOptions = {}): Promise<Reading> {
   if (bytes.length === 0) return faulty(fault('herd-empty', path))
@@ -37,32 +36,43 @@ export async function readHerd(bytes: Buffer, path: string, options: ReadingOpti
     return faulty(fault('herd-newer', path, { found: format, known: currentFormat }))
   }
   const layout = layoutOf(bytes)
-  if (layout !== undefined && (await sumOf(layout, layout.lines)) === layout.sum)
-    return soundReading(layout, path, options)
-  const { readEdited } = await import('./edited.ts')
-  return readEdited(bytes, path, options.migrations)
+  if (layout === undefined || (await sumOf(layout, layout.lines)) !== layout.sum) {
+    const { readEdited } = await import('./edited.ts')
+    return readEdited(bytes, path, options.migrations)
+  }
+  try {
+    return layout.format < currentFormat
+      ? await readOld(layout, path, options)
+      : await readCurrent(layout, options)
+  } catch (error) {
+    if (error instanceof SyntaxError) return faulty(fault('herd-damaged', path, { line: 0 }))
+    throw error
+  }
 }
 
-async function soundReading(layout: Layout, path: string, options: ReadingOptions): Promise<Reading> {
+async function readCurrent(layout: Layout, options: ReadingOptions): Promise<Reading> {
   const { format, revision, herdId, lines } = layout
-  const header: Header = { format, revision, herdId }
-  if (format < currentFormat) {
-    const facts = migrated(await decodeLines(lines), format, options.migrations)
-    if (facts === undefined)
-      return faulty(fault('herd-format-unknown', path, { found: format, known: currentFormat }))
-    const { checkFacts } = await import('./check.ts')
-    const problems = checkFacts(facts).filter((problem) => problem.severity === 'fault')
-    if (problems.length > 0) return faulty(...problems)
-    return {
-      state: 'sound',
-      herd: { ...header, facts: facts as Fact[], lines: await encodeLines(facts as Fact[]) },
-    }
-  }
   const known = options.known?.herdId === herdId ? options.known : undefined
   const grown = known && linesAfter(known.lines, lines)
-  if (known === undefined || grown === undefined) {
-    return { state: 'sound', herd: { ...header, facts: await decodeLines(lines), lines } }
+  const facts =
+    known === undefined || grown === undefined
+      ? await decodeLines(lines)
+      : grown.length === 0
+        ? known.facts
+        : [...known.facts, ...(await decodeLines(grown))]
+  return { state: 'sound', herd: { format, revision, herdId, facts, lines } }
+}
+
+/** An older format is migrated in memory and judged by today's schema. */
+async function readOld(layout: Layout, path: string, options: ReadingOptions): Promise<Reading> {
+  const { format, revision, herdId } = layout
+  const facts = migrated(await decodeLines(layout.lines), format, options.migrations)
+  if (facts === undefined) {
+    return faulty(fault('herd-format-unknown', path, { found: format, known: currentFormat }))
   }
-  const facts = grown.length === 0 ? known.facts : [...known.facts, ...(await decodeLines(grown))]
-  return { state: 'sound', herd: { ...header, facts, lines } }
+  const { checkFacts } = await import('./check.ts')
+  const problems = checkFacts(facts).filter((problem) => problem.severity === 'fault')
+  if (problems.length > 0) return faulty(...problems)
+  const lines = await encodeLines(facts as Fact[])
+  return { state: 'sound', herd: { format, revision, herdId, facts: facts as Fact[], lines } }
 }
