@@ -1,8 +1,10 @@
 /** What the days ahead will ask for, as far as today's facts tell. */
+
+import { returnsExpected } from '../animal-chances.ts'
 import type { HerdBook } from '../book.ts'
 import { type Day, plusDays } from '../day.ts'
 import type { MorningList, Section } from '../list.ts'
-import { morningList, returnsExpected } from '../morning-list.ts'
+import { morningList } from '../morning-list.ts'
 import { checkCountsFrom } from '../pregnancy.ts'
 import { returned, type Standing, standingOn, unchecked } from '../standing.ts'
 

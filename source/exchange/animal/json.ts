@@ -1,10 +1,11 @@
 /** One animal as JSON, version 1: what the rules make of her facts on a day. */
+
+import { chanceInCalf } from '../../breeding/animal-chances.ts'
 import type { HerdBook } from '../../breeding/book.ts'
 import type { Rates } from '../../breeding/chances/rates.ts'
 import { type Cycle, intervalClass } from '../../breeding/cycle.ts'
 import { type Day, dayIso, plusDays } from '../../breeding/day.ts'
 import { DUE_BAND } from '../../breeding/gestation.ts'
-import { chanceInCalf } from '../../breeding/morning-list.ts'
 import { nextReturn } from '../../breeding/next-return.ts'
 import { serviceCounted } from '../../breeding/pregnancy.ts'
 import { daysCalved, type Standing } from '../../breeding/standing.ts'

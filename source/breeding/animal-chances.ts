@@ -1,0 +1,52 @@
+/** The chances of one animal on the morning of a day. */
+import type { HerdBook } from './book.ts'
+import { cycleMean } from './chances/cycle.ts'
+import { type Rates, serviceClass } from './chances/rates.ts'
+import { inCalfWithoutReturn, type Returns, returnsAfter } from './chances.ts'
+import type { Service } from './cycle.ts'
+import type { Day } from './day.ts'
+import { ratesOfPolicy } from './rates-of-policy.ts'
+import { checkedEmpty, returned, type Standing } from './standing.ts'
+
+/** Chance that a service holds, by the class of animal and straw. */
+export const conceptionOfService = (service: Service, rates: Rates): number =>
+  rates.conception[serviceClass(service.maiden, service.ai ? (service.straw ?? 'conventional') : 'natural')]
+
+/** Returns of an open animal after a service. */
+export const returnsOf = (service: Service, rates: Rates): Returns =>
+  returnsAfter('service', cycleMean(service.parity, rates), rates)
+
+/**
+ * Chance that she is in calf on the morning of the standing's day, before that day's heats are seen: what is known
+ * where it is known, else from her last service and the days without a return.
+ *
+ * @returns 0-1; undefined where she has not been served in this cycle
+ */
+export function chanceInCalf(standing: Standing, book: HerdBook, rates: Rates): number | undefined {
+  if (standing.inCalf) return 1
+  const service = standing.lastService
+  if (service === undefined) return undefined
+  if (checkedEmpty(standing) || returned(standing, book.policy.watchFrom)) return 0
+  return inCalfWithoutReturn(
+    conceptionOfService(service, rates),
+    standing.today - service.day - 1,
+    returnsOf(service, rates),
+  )
+}
+
+/**
+ * Chance that her return to the last service is seen on a later day, as known on the morning of the standing's day.
+ *
+ * @param day on which it would be seen, the standing's day or later
+ * @returns 0-1; 0 where no return is awaited
+ */
+export function returnsExpected(standing: Standing, book: HerdBook, day: Day): number {
+  const service = standing.lastService
+  if (service === undefined || standing.inCalf || !standing.inHerd) return 0
+  if (standing.countingCheck !== undefined || returned(standing, book.policy.watchFrom)) return 0
+  const rates = ratesOfPolicy(book.policy)
+  const returns = returnsOf(service, rates)
+  const open = 1 - conceptionOfService(service, rates)
+  const unseen = 1 - open * (returns.byDay[Math.max(0, standing.today - service.day - 1)] ?? 0)
+  return (open * (returns.onDay[day - service.day] ?? 0)) / unseen
+}
