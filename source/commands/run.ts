@@ -1,4 +1,5 @@
-/** Finds the command that was typed and runs it. */
+/** Finds the command that was typed and runs it. Without one the program opens the file that was named. */
+import { existsSync } from 'node:fs'
 import { fault } from '../breeding/problem.ts'
 import type { Command, Shell } from './command.ts'
 import { helpOf, overview } from './help-text.ts'
@@ -15,18 +16,21 @@ const usual: Readonly<Record<string, string>> = { '--version': 'version', '--hel
  * @returns the exit status: 0 done, 1 a problem in data or file, 2 wrong usage
  */
 export async function runWords(words: readonly string[], shell: Shell): Promise<number> {
-  const [first, ...rest] = words
-  if (first === undefined) {
+  const [first = '', ...rest] = words
+  const command = commandNamed(usual[first] ?? first)
+  if (command !== undefined) return runCommand(command, rest, shell)
+  const open = commandNamed('open')
+  if (open !== undefined && (first === '' || mayBeFile(first))) return runCommand(open, words, shell)
+  if (first === '') {
     shell.print(overview())
     return 0
   }
-  const command = commandNamed(usual[first] ?? first)
-  if (command === undefined) {
-    shell.tell([fault('command-unknown', '', { command: first })])
-    return 2
-  }
-  return runCommand(command, rest, shell)
+  shell.tell([fault('command-unknown', '', { command: first })])
+  return 2
 }
+
+/** A word that is no command is a herd file where it is there, or looks like a path. */
+const mayBeFile = (word: string): boolean => /[./\\]/.test(word) || existsSync(word)
 
 async function runCommand(command: Command, words: readonly string[], shell: Shell): Promise<number> {
   const given = parse(command, words)

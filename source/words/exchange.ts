@@ -83,12 +83,12 @@ const fileSentences: Sentences = {
   'dates-read': (values) =>
     `dates were read ${text(values, 'form')}: "${text(values, 'value')}" is ${day(values, 'date')}.`,
   'dates-offered': (values) => {
-    const offers = ['day-first', 'month-first'].map((form) => {
-      const fits = `${text(values, `${form} fits`)} of them are dates`
+    const forms = ['day-first', 'month-first'].map((form) => {
       const example = text(values, `${form} value`)
-      return `${form}: ${fits}${example === '' ? '' : `, "${example}" is ${day(values, `${form} date`)}`}`
+      const shown = example === '' ? '' : ` ("${example}" is ${day(values, `${form} date`)})`
+      return `${form} makes dates of ${text(values, `${form} fits`)}${shown}`
     })
-    return `${text(values, 'count')} dates are written in another form than 2026-05-28. Say how with --dates. ${offers.join('; ')}.`
+    return `dates written in another form than 2026-05-28: ${text(values, 'count')}. Say how with --dates: ${forms.join(', ')}.`
   },
   'export-number-shared':
     'two animals have this number, and the tables could not tell their facts apart. Give one of them another number first.',

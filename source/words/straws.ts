@@ -1,11 +1,11 @@
 /** Words of the straws: why one is proposed, how it is thawed, and the cautions of the flask. */
 import type { NitrogenState } from '../breeding/straws/nitrogen.ts'
-import type { KindReasonCode, SireReasonCode, StrawReason } from '../breeding/straws/reason.ts'
+import type { StrawReason, StrawReasonCode } from '../breeding/straws/reason.ts'
 import type { ThawingCard, ThawingStep } from '../breeding/straws/thawing.ts'
 import { filled, type Sentences } from './sentences.ts'
 
 /** A sentence for every reason of a kind and of a sire. */
-export const strawReasonWords: Readonly<Record<KindReasonCode | SireReasonCode, string>> = {
+export const strawReasonWords: Readonly<Record<StrawReasonCode, string>> = {
   'last-week-beef': 'Beef: it is the last week of AI, and a calf this late is not kept as a replacement.',
   'plan-beef': 'Beef: her calves are meant as beef.',
   'sexed-fits': 'Sexed: she meets every condition for a sexed straw.',
@@ -24,6 +24,9 @@ export const strawReasonWords: Readonly<Record<KindReasonCode | SireReasonCode, 
   'heifers-enough': 'No sexed straw: those used so far should bring the {wanted} replacements wanted.',
   'no-heat-hours': 'No sexed straw: a service at a fixed time has no heat to count the hours from.',
   'outside-sexed-hours': 'No sexed straw: the milking is {hours} hours after the heat, outside their hours.',
+  'kind-out': 'Another kind: the one she should have is not in stock.',
+  'kind-related': 'Another kind: of the one she should have only close relatives of hers are in stock.',
+  'kind-not-easy': 'Another kind: of the one she should have no easy-calving sire is in stock.',
   'proposed-kind': 'Of the proposed kind.',
   'other-kind': 'Another kind than proposed.',
   'sexed-not-now': 'Sexed, and she does not meet every condition for it.',
@@ -31,7 +34,7 @@ export const strawReasonWords: Readonly<Record<KindReasonCode | SireReasonCode, 
   'not-easy-calving': 'Not marked easy calving, and she is a maiden.',
   'related-6': 'Related: the calf would be inbred {percent} %.',
   'related-12': 'Closely related: the calf would be inbred {percent} %. Not without your say.',
-  'parents-unknown': 'A parent of hers or of his is not known; unknown parents count as unrelated.',
+  'parents-unknown': 'Her sire or her dam is not known, and counts as unrelated to him.',
   'above-share': 'Used for {used} of {services} services: one more puts him above {share} %.',
   'later-calves': 'His calves come {days} days later than usual: late in the block.',
   'earlier-calves': 'His calves come {days} days earlier than usual: good for a late service.',
