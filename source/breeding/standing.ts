@@ -13,9 +13,10 @@ import {
   type Heat,
   type Service,
 } from './cycle.ts'
-import { type Day, isoDay, plusDays } from './day.ts'
+import { type Day, plusDays } from './day.ts'
 import type { AnimalFact, ExaminedFact } from './facts.ts'
 import { dryOffDay, gestationDays } from './gestation.ts'
+import { marksOn } from './marks.ts'
 import { countsFor, type Pregnancy, pregnancyOf } from './pregnancy.ts'
 import { type Phase, PRE_MATING, phaseOf, type Season, seasonDay, seasonOn } from './season.ts'
 import { sireOf } from './sire.ts'
@@ -167,55 +168,6 @@ function chancesSince(cycles: readonly Cycle[], from: number): number {
   return chances
 }
 
-interface Marks {
-  block: string | undefined
-  barred: boolean
-  onHold: boolean
-  leftOn: Day | undefined
-  toBull: Day[]
-  examinedOn: Day | undefined
-  fixedTime: ExaminedFact | undefined
-  condition: { day: Day; value: number } | undefined
-  todays: AnimalFact[]
-}
-
-/** Marks that go on over calvings and losses. */
-function marksOn(animal: AnimalRecord, today: Day): Marks {
-  const marks: Marks = {
-    block: undefined,
-    barred: false,
-    onHold: false,
-    leftOn: undefined,
-    toBull: [],
-    examinedOn: undefined,
-    fixedTime: undefined,
-    condition: undefined,
-    todays: [],
-  }
-  /** A hold without an end lasts until the next hold says when it ended. */
-  let openHold = false
-  for (const { fact, day } of animal.happenings) {
-    if (day > today) break
-    if (day === today) marks.todays.push(fact)
-    if (fact.kind === 'block') marks.block = fact.block
-    if (day === today) continue
-    if (fact.kind === 'bar') marks.barred = true
-    else if (fact.kind === 'unbar') marks.barred = false
-    else if (fact.kind === 'hold') {
-      openHold = fact.until === undefined
-      if (!openHold) marks.onHold ||= isoDay(fact.until as string) >= today
-    } else if (fact.kind === 'left') marks.leftOn = day
-    else if (fact.kind === 'to-bull') marks.toBull.push(day)
-    else if (fact.kind === 'score') marks.condition = { day, value: fact.condition }
-    else if (fact.kind === 'examined') {
-      marks.examinedOn = day
-      if (fact.serveOn !== undefined && isoDay(fact.serveOn) === today) marks.fixedTime = fact
-    }
-  }
-  marks.onHold ||= openHold
-  return marks
-}
-
 /** The block of the first season in which she can be bred: its day B lies 42 days or more after her last calving. */
 function blockByCalving(book: HerdBook, calved: Day | undefined): string | undefined {
   if (calved === undefined) return undefined
@@ -290,7 +242,3 @@ export function returned(standing: Standing, watchFrom: number): boolean {
     )
   )
 }
-
-/** Days from the last service before a day, where one lies before it. */
-export const daysSinceService = (standing: Standing, day: Day): number | undefined =>
-  standing.lastService === undefined ? undefined : day - standing.lastService.day

@@ -1,0 +1,53 @@
+/** Marks of an animal that go on over calvings and losses: block, bar, hold, left to the bull, examined, score. */
+import type { AnimalRecord } from './book.ts'
+import { type Day, isoDay } from './day.ts'
+import type { AnimalFact, ExaminedFact } from './facts.ts'
+
+export interface Marks {
+  block: string | undefined
+  barred: boolean
+  onHold: boolean
+  leftOn: Day | undefined
+  toBull: Day[]
+  examinedOn: Day | undefined
+  fixedTime: ExaminedFact | undefined
+  condition: { day: Day; value: number } | undefined
+  todays: AnimalFact[]
+}
+
+/** Her marks on the morning of a day; of the day itself a changed block counts. */
+export function marksOn(animal: AnimalRecord, today: Day): Marks {
+  const marks: Marks = {
+    block: undefined,
+    barred: false,
+    onHold: false,
+    leftOn: undefined,
+    toBull: [],
+    examinedOn: undefined,
+    fixedTime: undefined,
+    condition: undefined,
+    todays: [],
+  }
+  /** A hold without an end lasts until the next hold says when it ended. */
+  let openHold = false
+  for (const { fact, day } of animal.happenings) {
+    if (day > today) break
+    if (day === today) marks.todays.push(fact)
+    if (fact.kind === 'block') marks.block = fact.block
+    if (day === today) continue
+    if (fact.kind === 'bar') marks.barred = true
+    else if (fact.kind === 'unbar') marks.barred = false
+    else if (fact.kind === 'hold') {
+      openHold = fact.until === undefined
+      if (!openHold) marks.onHold ||= isoDay(fact.until as string) >= today
+    } else if (fact.kind === 'left') marks.leftOn = day
+    else if (fact.kind === 'to-bull') marks.toBull.push(day)
+    else if (fact.kind === 'score') marks.condition = { day, value: fact.condition }
+    else if (fact.kind === 'examined') {
+      marks.examinedOn = day
+      if (fact.serveOn !== undefined && isoDay(fact.serveOn) === today) marks.fixedTime = fact
+    }
+  }
+  marks.onHold ||= openHold
+  return marks
+}
