@@ -13,8 +13,8 @@ export type DaysToHeat = readonly number[]
 const kept = new Map<string, DaysToHeat>()
 
 function compute(start: CycleStart, mean: number, { cycle, lateReturn }: Rates): DaysToHeat {
-  const days = new Array<number>(Math.max(cycle.to, lateReturn.to) + 1).fill(0)
   const late = start === 'service' ? lateReturn.share : 0
+  const days = new Array<number>((late > 0 ? Math.max(cycle.to, lateReturn.to) : cycle.to) + 1).fill(0)
   const add = (share: number, first: number, chances: readonly number[]): void => {
     for (const [i, chance] of chances.entries()) days[first + i] = (days[first + i] ?? 0) + share * chance
   }

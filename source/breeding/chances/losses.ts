@@ -17,3 +17,20 @@ export function survivalToAge(age: number, losses: readonly LossPeriod[]): numbe
   }
   return survival
 }
+
+const tables = new WeakMap<readonly LossPeriod[], readonly number[]>()
+
+/**
+ * The same by whole days: entry n is the share still there at age n, for every age up to the end of the last period.
+ * Computed once for the same list of periods and kept.
+ *
+ * @example survivalByAge(defaultRates.losses)[60] // 0.9
+ */
+export function survivalByAge(losses: readonly LossPeriod[]): readonly number[] {
+  const found = tables.get(losses)
+  if (found) return found
+  const last = losses.at(-1)?.to ?? 0
+  const table = Array.from({ length: last + 1 }, (_, age) => survivalToAge(age, losses))
+  tables.set(losses, table)
+  return table
+}

@@ -31,7 +31,7 @@ function trimmed(first: number, chances: Float64Array): { first: number; chances
  */
 export function sumOfCounts(parts: readonly CountDistribution[]): CountDistribution {
   let first = none.first
-  let chances = Float64Array.from(none.chances)
+  let chances: Float64Array = Float64Array.from(none.chances)
   for (const part of parts) {
     const sum = new Float64Array(chances.length + part.chances.length - 1)
     for (let j = 0; j < part.chances.length; j += 1) {

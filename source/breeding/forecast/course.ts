@@ -1,0 +1,139 @@
+/**
+ * The days of one animal's forecast: what a day's heats, services and losses do to the weights.
+ */
+import { type DaysToHeat, daysToHeat } from '../chances/cycle.ts'
+import { survivalByAge } from '../chances/losses.ts'
+import { type Rates, serviceClass } from '../chances/rates.ts'
+import type { StrawKind } from '../facts.ts'
+import type { Start } from './anchor.ts'
+import { type AnimalOutlook, type SeasonDays, type ServedBy, strawOn } from './outlook.ts'
+import { emptyTrack, type Step, type StrawCount, spread, type Track } from './track.ts'
+
+/** What the days of the loop work on. */
+export interface Course {
+  readonly animal: AnimalOutlook
+  readonly season: SeasonDays
+  readonly rates: Rates
+  readonly bullFinds: number
+  readonly afterHeat: DaysToHeat
+  readonly afterService: DaysToHeat
+  /** Day of the first entry of the tracks. */
+  readonly from: number
+  tracks: Track[]
+  /** Conceptions of the loop by what the animal was served with, as the tracks count days; losses not taken off. */
+  readonly conceived: Partial<Record<ServedBy, number[]>>
+  readonly straws: Record<StrawKind, number[]>
+  services: number
+}
+
+export const strawKinds: readonly StrawKind[] = ['conventional', 'sexed', 'beef']
+
+/** Pregnancies lost on a day; the animal comes again a cycle later. */
+export function lose({ from, season, rates, afterHeat }: Course, track: Track, day: number): void {
+  if (track.inCalf === 0) return
+  const survival = survivalByAge(rates.losses)
+  const youngest = day - 1 - (rates.losses[0]?.from ?? 0)
+  let lost = 0
+  let lostByAi = 0
+  for (let conceived = Math.max(from, day - survival.length + 1); conceived <= youngest; conceived += 1) {
+    const age = day - conceived
+    const share = track.conceived[conceived - from] as number
+    const loss = share * ((survival[age - 1] as number) - (survival[age] as number))
+    lost += loss
+    if (conceived <= season.lastAiDay) lostByAi += loss
+  }
+  if (lost === 0) return
+  track.inCalf -= lost
+  track.inCalfByAi -= lostByAi
+  spread(track, day - from, lost, afterHeat)
+}
+
+/** A service: some conceive, the others come again after it. */
+function serve(course: Course, track: Track, day: number, weight: number, by: ServedBy): void {
+  const { animal, season, rates, from } = course
+  const share = weight * rates.conception[serviceClass(animal.maiden, by)]
+  const byDay = course.conceived[by] ?? new Array<number>(track.conceived.length).fill(0)
+  course.conceived[by] = byDay
+  byDay[day - from] = (byDay[day - from] as number) + share
+  track.conceived[day - from] = (track.conceived[day - from] as number) + share
+  track.inCalf += share
+  if (day <= season.lastAiDay) track.inCalfByAi += share
+  spread(track, day - from, weight - share, course.afterService)
+}
+
+/** The step of those that take one more straw; made when it is first needed. */
+function stepOf({ tracks, season }: Course, track: Track, taken: StrawCount, straw: StrawKind): Step {
+  const found = track.steps[straw]
+  if (found) return found
+  const more = { ...taken, [straw]: taken[straw] + 1 }
+  const used = track.used + 1
+  const last = used >= season.chances
+  let to = tracks.find((other) =>
+    last ? other.taken === undefined : strawKinds.every((kind) => other.taken?.[kind] === more[kind]),
+  )
+  if (to === undefined) {
+    to = emptyTrack(last ? undefined : more, used, track.heats.length)
+    tracks.push(to)
+  }
+  const step: Step = { taken: more, to, weight: 0 }
+  track.steps[straw] = step
+  return step
+}
+
+/** The heats of a day: unseen ones pass, the others are served by AI or, in his weeks, by the bull. */
+export function heatsOf(course: Course, track: Track, day: number, certain: boolean): void {
+  const { animal, season, rates, from } = course
+  let weight = track.heats[day - from] as number
+  if (weight === 0) return
+  track.heats[day - from] = 0
+  const past = day < season.today
+  if (past && !season.unwatched.has(day)) weight *= 1 - rates.heatSeen
+  const mayBeServed = day >= animal.earliestDay
+  let served = 0
+  if (day > season.lastAiDay) {
+    served = mayBeServed ? weight * course.bullFinds : 0
+    if (served > 0) serve(course, track, day, served, 'natural')
+  } else if (!past && track.taken !== undefined && (certain || (mayBeServed && !animal.leftToBull))) {
+    served = certain ? weight : weight * rates.heatSeen
+    const straw = strawOn(animal, track.used, day)
+    const step = stepOf(course, track, track.taken, straw)
+    step.weight += served
+    serve(course, step.to, day, served, straw)
+  }
+  spread(track, day - from, weight - served, course.afterHeat)
+}
+
+export function begin(
+  animal: AnimalOutlook,
+  season: SeasonDays,
+  rates: Rates,
+  bullFinds: number,
+  start: Start,
+): Course {
+  const { conceived } = start
+  const from = Math.min(start.day, start.heatsFrom, conceived?.day ?? start.day)
+  const last = Math.max(season.lastBullDay, from, conceived?.day ?? from)
+  const taken = { conventional: 0, sexed: 0, beef: 0 }
+  const mayTakeMore = animal.chancesUsed < season.chances
+  const track = emptyTrack(mayTakeMore ? taken : undefined, animal.chancesUsed, last + 1 - from)
+  const course: Course = {
+    animal,
+    season,
+    rates,
+    bullFinds,
+    afterHeat: daysToHeat('heat', animal.cycleMean, rates),
+    afterService: daysToHeat('service', animal.cycleMean, rates),
+    from,
+    tracks: [track],
+    conceived: {},
+    straws: { conventional: [], sexed: [], beef: [] },
+    services: 0,
+  }
+  if (conceived) {
+    track.conceived[conceived.day - from] = conceived.share
+    track.inCalf = conceived.now
+    if (conceived.day <= season.lastAiDay) track.inCalfByAi = conceived.now
+  }
+  spread(track, start.heatsFrom - from, 1 - track.inCalf, start.heats)
+  return course
+}

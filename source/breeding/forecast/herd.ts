@@ -1,0 +1,172 @@
+/**
+ * The season ahead of a block: the animals' chances added up, over the conception rates that may be the true ones.
+ */
+import { survivalByAge } from '../chances/losses.ts'
+import type { Rates } from '../chances/rates.ts'
+import type { StrawKind } from '../facts.ts'
+import {
+  type CountDistribution,
+  expectedCount,
+  howMany,
+  sumOfCounts,
+} from '../statistics/poisson-binomial.ts'
+import { averageOf, type Band, bandOf } from '../statistics/quantiles.ts'
+import { type AnimalForecast, forecastAnimal } from './animal.ts'
+import { bullFindsWith } from './bulls.ts'
+import type { ConceptionRates } from './conception-points.ts'
+import type { AnimalOutlook, Conception, SeasonDays } from './outlook.ts'
+
+/** A count to come: its mean, its middle, and ends that hold it at least 8 times in 10. */
+export interface CountForecast extends Band {
+  readonly expected: number
+}
+
+/** Expected calvings by season day of the due date: entry i is `first` + i. */
+export interface DueDays {
+  readonly first: number
+  readonly expected: readonly number[]
+}
+
+export interface HerdForecast {
+  readonly animals: number
+  /** Conceived by the last day of AI and still in calf the next morning (later in the season: now). */
+  readonly inCalfByAi: CountForecast
+  /** Not in calf when the bull weeks begin (later: now), of those he may serve. */
+  readonly openAtTurnOut: CountForecast
+  /** Not in calf on the morning after the bull's last day. */
+  readonly emptyAtEnd: CountForecast
+  /** Straws still to use. */
+  readonly straws: Readonly<Record<StrawKind, CountForecast>>
+  /** Heifer calves to be born to dairy straws. */
+  readonly heiferCalves: CountForecast
+  /** Expected number in calf on a morning: entry i is the morning of today + i. */
+  readonly inCalf: readonly number[]
+  readonly due: DueDays
+}
+
+export interface HerdQuestion {
+  readonly animals: readonly AnimalOutlook[]
+  readonly season: SeasonDays
+  readonly rates: Rates
+  /** Conception rates, equally likely to be the true ones; at least one. */
+  readonly conception: readonly ConceptionRates[]
+  /** Working bulls in the bull weeks; absent: as many as are needed. */
+  readonly bulls?: number
+}
+
+type Counts = Record<
+  'inCalfByAi' | 'openAtTurnOut' | 'emptyAtEnd' | 'heiferCalves' | StrawKind,
+  CountDistribution
+>
+
+interface Point {
+  readonly counts: Counts
+  readonly inCalf: readonly number[]
+  readonly due: ReadonlyMap<number, number>
+}
+
+/** Entry of the morning after the last day of AI, or of today where that is past. */
+const turnOut = ({ today, lastAiDay }: SeasonDays): number => Math.max(0, lastAiDay + 1 - today)
+
+const at = (values: readonly number[], i: number): number => values[Math.min(i, values.length - 1)] ?? 0
+
+/** Chance that a calf of these conceptions is born, a heifer, and of a dairy straw. */
+function heiferChance(conceptions: readonly Conception[], rates: Rates): number {
+  const survival = survivalByAge(rates.losses)
+  let chance = 0
+  for (const { by, share, gestation } of conceptions) {
+    if (by !== 'sexed' && by !== 'conventional') continue
+    const female = by === 'sexed' ? rates.femaleSexed : rates.femaleOther
+    chance += share * female * at(survival, gestation)
+  }
+  return chance
+}
+
+const openChances = (
+  animals: readonly AnimalOutlook[],
+  each: readonly AnimalForecast[],
+  season: SeasonDays,
+): number[] =>
+  each
+    .filter((_, i) => (animals[i]?.earliestDay ?? 0) <= season.lastBullDay)
+    .map(({ inCalf }) => 1 - at(inCalf, turnOut(season)))
+
+function forecastEach({ animals, season, bulls }: HerdQuestion, rates: Rates): AnimalForecast[] {
+  const each = animals.map((animal) => forecastAnimal(animal, season, rates))
+  if (bulls === undefined) return each
+  const open = openChances(animals, each, season).reduce((a, b) => a + b, 0)
+  const finds = bullFindsWith(bulls, open, rates)
+  return finds === rates.bullFinds
+    ? each
+    : animals.map((animal) => forecastAnimal(animal, season, rates, finds))
+}
+
+function forecastPoint(question: HerdQuestion, conception: ConceptionRates): Point {
+  const { animals, season } = question
+  const rates = { ...question.rates, conception }
+  const each = forecastEach(question, rates)
+  const strawCounts = (kind: StrawKind) =>
+    sumOfCounts(each.map(({ straws }) => ({ first: 0, chances: straws[kind] })))
+  const survival = survivalByAge(rates.losses)
+  const inCalf: number[] = []
+  const due = new Map<number, number>()
+  for (const animal of each) {
+    for (const [i, chance] of animal.inCalf.entries()) inCalf[i] = (inCalf[i] ?? 0) + chance
+    for (const { day, share, gestation } of animal.conceptions) {
+      due.set(day + gestation, (due.get(day + gestation) ?? 0) + share * at(survival, gestation))
+    }
+  }
+  return {
+    counts: {
+      inCalfByAi: howMany(each.map((animal) => at(animal.inCalfByAi, turnOut(season)))),
+      openAtTurnOut: howMany(openChances(animals, each, season)),
+      emptyAtEnd: howMany(each.map((animal) => 1 - (animal.inCalf.at(-1) ?? 0))),
+      heiferCalves: howMany(each.map((animal) => heiferChance(animal.conceptions, rates))),
+      conventional: strawCounts('conventional'),
+      sexed: strawCounts('sexed'),
+      beef: strawCounts('beef'),
+    },
+    inCalf,
+    due,
+  }
+}
+
+const mean = (values: readonly number[]): number => values.reduce((a, b) => a + b, 0) / values.length
+
+function dueDays(points: readonly Point[]): DueDays {
+  const days = points.flatMap(({ due }) => [...due.keys()])
+  if (days.length === 0) return { first: 0, expected: [] }
+  const first = days.reduce((a, b) => Math.min(a, b))
+  const last = days.reduce((a, b) => Math.max(a, b))
+  const expected = Array.from({ length: last - first + 1 }, (_, i) =>
+    mean(points.map((p) => p.due.get(first + i) ?? 0)),
+  )
+  return { first, expected }
+}
+
+/**
+ * The season ahead of a block. Exact given the rates; the distributions of the counts are averaged over the conception
+ * rates, so that the bands hold both chance and what is not known of the rates.
+ *
+ * @param question animals of the block, season days, rates, conception rates (nine points of what is known), bulls
+ * @throws RangeError without conception rates: a programming error
+ * @example forecastHerd({ animals, season, rates, conception: conceptionPoints(own) }).inCalfByAi.middle // 118
+ */
+export function forecastHerd(question: HerdQuestion): HerdForecast {
+  const points = question.conception.map((conception) => forecastPoint(question, conception))
+  const count = (key: keyof Counts): CountForecast => {
+    const average = averageOf(points.map(({ counts }) => counts[key]))
+    return { expected: expectedCount(average), ...bandOf(average) }
+  }
+  const mornings = points[0]?.inCalf.length ?? 0
+  return {
+    animals: question.animals.length,
+    inCalfByAi: count('inCalfByAi'),
+    openAtTurnOut: count('openAtTurnOut'),
+    emptyAtEnd: count('emptyAtEnd'),
+    straws: { conventional: count('conventional'), sexed: count('sexed'), beef: count('beef') },
+    heiferCalves: count('heiferCalves'),
+    inCalf: Array.from({ length: mornings }, (_, i) => mean(points.map((point) => point.inCalf[i] ?? 0))),
+    due: dueDays(points),
+  }
+}

@@ -1,0 +1,37 @@
+import { defaultRates, type Rates } from '../../../source/breeding/chances/rates.ts'
+import type { StrawKind } from '../../../source/breeding/facts.ts'
+import type { AnimalOutlook, SeasonDays } from '../../../source/breeding/forecast/outlook.ts'
+
+/** A cow with one conventional straw after the other and nothing known of her cycle. */
+export const cow: AnimalOutlook = {
+  anchor: { kind: 'evenly', day: 0, days: 21 },
+  chancesUsed: 0,
+  earliestDay: 0,
+  leftToBull: false,
+  maiden: false,
+  cycleMean: 22,
+  straws: [['conventional']],
+  gestation: { conventional: 280, sexed: 280, beef: 283, natural: 282 },
+}
+
+/** Six weeks of AI, three with the bull, seen from a morning. */
+export const seasonOn = (today: number): SeasonDays => ({
+  today,
+  lastAiDay: 41,
+  lastBullDay: 62,
+  chances: 2,
+  unwatched: new Set(),
+})
+
+/** No late returns, no losses. */
+export const plainRates = (heatSeen: number, conception: number): Rates => ({
+  ...defaultRates,
+  heatSeen,
+  lateReturn: { ...defaultRates.lateReturn, share: 0 },
+  losses: [],
+  conception: { ...defaultRates.conception, cowConventional: conception },
+})
+
+/** Straws by season day: one kind until day 20, conventional until day 34, beef in the last week. */
+export const planFrom = (first: StrawKind): StrawKind[] =>
+  Array.from({ length: 42 }, (_, day) => (day >= 35 ? 'beef' : day <= 20 ? first : 'conventional'))
