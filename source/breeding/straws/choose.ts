@@ -3,6 +3,7 @@ import type { AnimalRecord, HerdBook } from '../book.ts'
 import type { Day } from '../day.ts'
 import type { StrawKind } from '../facts.ts'
 import { type Warning, warnings as warningsInOrder } from '../list.ts'
+import type { Policy } from '../policy.ts'
 import type { Serving } from '../session.ts'
 import { sireOf } from '../sire.ts'
 import type { Standing } from '../standing.ts'
@@ -11,7 +12,7 @@ import { type KindProposal, proposeKind } from './kind.ts'
 import { kinshipIn } from './kinship-in.ts'
 import { type Occasion, occasionToday } from './occasion.ts'
 import { type RankedStraw, rankStraws, related } from './rank.ts'
-import type { SireReasonCode } from './reason.ts'
+import { because, type InsteadReasonCode, type SireReasonCode, type StrawReason } from './reason.ts'
 import { nothingSetAside, type SetAside } from './set-aside.ts'
 
 export interface StrawChoice {
@@ -22,9 +23,11 @@ export interface StrawChoice {
   readonly proposal: KindProposal
   /** The straw with what speaks for and against it. */
   readonly chosen: RankedStraw | undefined
+  /** Why it is another kind, or none, where that is so. */
+  readonly instead: StrawReason<InsteadReasonCode> | undefined
 }
 
-/** The inbreeding of the calf of a dam and a sire, 0-1, and the generations of both parents that are known. */
+/** Inbreeding of the calf of a dam and a sire, 0-1, and the generations of ancestors known of both. */
 export type Kinship = (
   dam: AnimalRecord,
   sire: string,
@@ -44,7 +47,8 @@ const kindsInstead: Readonly<Record<StrawKind, readonly StrawKind[]>> = {
  *
  * Warnings: `no-straw` nothing in stock fits; `straw-out` the kind that she should have is out; `related-6` the calf
  * would be inbred above 6.25 %; `related-12` of the kind that she should have only sires are left that must be
- * confirmed first; `parents-unknown`; `not-easy-calving` a maiden, and only such sires are in stock.
+ * confirmed first; `parents-unknown` her sire or dam is not named; `not-easy-calving` a maiden, and only such sires
+ * are in stock.
  *
  * @param book the herd book, @param today the list's day, its own facts included
  * @returns the choice for an animal at the session where she is served
@@ -126,11 +130,13 @@ class StrawsOfDay {
     const chosen =
       firstOf(kinds, fitting, (one) => one.easyCalving || !occasion.maiden) ??
       firstOf(kinds, fitting, () => true)
+    const instead = chosen?.straw === proposal.kind ? undefined : whyInstead(fitting(proposal.kind))
     return {
       straw: chosen === undefined ? undefined : { sire: chosen.sire, straw: chosen.straw },
-      warnings: warningsOf(chosen, occasion, fitting(proposal.kind), proposal.kind, this.#book),
+      warnings: warningsOf(chosen, instead, occasion, this.#book.policy),
       proposal,
       chosen,
+      instead: instead === undefined ? undefined : because(instead),
     }
   }
 
@@ -187,20 +193,23 @@ function firstOf(
   return undefined
 }
 
+/** Why no straw of the proposed kind was taken: none in stock, only close relatives, or none easy calving. */
+function whyInstead(ofProposedKind: readonly RankedStraw[]): InsteadReasonCode {
+  if (ofProposedKind.length === 0) return 'kind-out'
+  return ofProposedKind.every((one) => one.needsConfirming) ? 'kind-related' : 'kind-not-easy'
+}
+
 function warningsOf(
   chosen: RankedStraw | undefined,
+  instead: InsteadReasonCode | undefined,
   occasion: Occasion,
-  ofProposedKind: readonly RankedStraw[],
-  proposed: StrawKind,
-  book: HerdBook,
+  policy: Policy,
 ): readonly Warning[] {
-  const otherKind = chosen !== undefined && chosen.straw !== proposed
-  const onlyClose = ofProposedKind.length > 0 && ofProposedKind.every((one) => one.needsConfirming)
   const holds: Partial<Record<Warning, boolean>> = {
     'no-straw': chosen === undefined,
-    'straw-out': otherKind && ofProposedKind.length === 0,
-    'related-6': chosen !== undefined && related(chosen.inbreeding, book.policy),
-    'related-12': chosen?.straw !== proposed && onlyClose,
+    'straw-out': chosen !== undefined && instead === 'kind-out',
+    'related-6': chosen !== undefined && related(chosen.inbreeding, policy),
+    'related-12': instead === 'kind-related',
     'parents-unknown': chosen?.reasons.some(({ code }) => code === 'parents-unknown') === true,
     'not-easy-calving': chosen !== undefined && occasion.maiden && !chosen.easyCalving,
   }

@@ -26,6 +26,8 @@ export interface Occasion {
   /** The vet treated her since, other than for a fixed-time service. */
   readonly treated: boolean
   readonly plan: 'dairy' | 'beef'
+  /** Her sire and her dam are named. */
+  readonly parentsKnown: boolean
   /** Where the session is known; undefined on a day ahead, whose hours may still suit. */
   readonly serving: Serving | undefined
 }
@@ -89,6 +91,7 @@ function lasting(standing: Standing) {
     lostCalf: standing.losses.some((day) => last === undefined || day > last.day),
     treated: treatedSince(standing, last?.day),
     plan: animal.record.plan ?? 'dairy',
+    parentsKnown: animal.record.sire !== undefined && animal.record.dam !== undefined,
   }
 }
 

@@ -18,7 +18,7 @@ export interface Candidate {
   readonly usedInAll: number
   /** Inbreeding of the calf, 0-1. */
   readonly inbreeding: number
-  /** Generations of both parents that are known; 0 where a parent of hers or his is not. */
+  /** Generations of ancestors that are known of her and of him. */
   readonly generations: number
 }
 
@@ -41,8 +41,9 @@ export const needsConfirming = (inbreeding: number, policy: Policy): boolean =>
 /** Whether the calf's inbreeding is worth a warning: above 6.25 %. */
 export const related = (inbreeding: number, policy: Policy): boolean => inbreeding > policy.inbreedingWarn
 
-/** A beef calf is not bred from, so that unknown parents do not matter. */
-const parentsUnknown = ({ generations, straw }: Candidate): boolean => generations === 0 && straw !== 'beef'
+/** A beef calf is not bred from, so that it does not matter whom she descends from. */
+const parentsUnknown = ({ straw }: Candidate, { parentsKnown }: Occasion): boolean =>
+  !parentsKnown && straw !== 'beef'
 
 /** In the last weeks of AI the days of gestation decide how late in the block a calf comes. */
 const LATE_DAYS = 21
@@ -98,7 +99,7 @@ function rankedOf(
   if (occasion.maiden) reasons.push(because(easy ? 'easy-calving' : 'not-easy-calving'))
   if (blocked) reasons.push(because('related-12', { percent }))
   else if (related(inbreeding, policy)) reasons.push(because('related-6', { percent }))
-  if (parentsUnknown(candidate)) reasons.push(because('parents-unknown'))
+  if (parentsUnknown(candidate, occasion)) reasons.push(because('parents-unknown'))
   if (aboveShare(used, usedInAll, policy.sireShare))
     reasons.push(
       because('above-share', { used, services: usedInAll, share: Math.round(policy.sireShare * 100) }),

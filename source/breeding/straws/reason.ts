@@ -23,6 +23,10 @@ export const kindReasons = [
 ] as const
 export type KindReasonCode = (typeof kindReasons)[number]
 
+/** Why a straw of another kind is proposed than she should have. */
+export const insteadReasons = ['kind-out', 'kind-related', 'kind-not-easy'] as const
+export type InsteadReasonCode = (typeof insteadReasons)[number]
+
 /** What speaks for or against one sire's straw for an animal. */
 export const sireReasons = [
   'proposed-kind',
@@ -39,7 +43,9 @@ export const sireReasons = [
 ] as const
 export type SireReasonCode = (typeof sireReasons)[number]
 
-export interface StrawReason<C extends string = KindReasonCode | SireReasonCode> {
+export type StrawReasonCode = KindReasonCode | InsteadReasonCode | SireReasonCode
+
+export interface StrawReason<C extends string = StrawReasonCode> {
   readonly code: C
   readonly values: Readonly<Record<string, number | string>>
 }

@@ -30,7 +30,7 @@ export const season = (aiWeeks = 6, bullWeeks = 3): Draft =>
 export const policy = (set: Fields): Draft => ofHerd('policy', '2024-01-01', { set })
 
 /** A cow of one calving, 80 days before the mating start, unless told otherwise. */
-export const cow = (number: string, fields: Fields = {}, calved: number | undefined = -80): Draft[] => [
+export const cow = (number: string, fields: Fields = {}, calved: number | null = -80): Draft[] => [
   {
     kind: 'animal',
     date: '2024-01-01',
@@ -42,10 +42,10 @@ export const cow = (number: string, fields: Fields = {}, calved: number | undefi
     lactation: 0,
     ...fields,
   },
-  ...(calved === undefined ? [] : [{ kind: 'calving' as const, date: on(calved), about: number }]),
+  ...(calved === null ? [] : [{ kind: 'calving' as const, date: on(calved), about: number }]),
 ]
 export const maiden = (number: string, fields: Fields = {}): Draft[] =>
-  cow(number, { ready: true, born: '2025-01-10', ...fields }, undefined)
+  cow(number, { ready: true, born: '2025-01-10', ...fields }, null)
 /** A sire with a record of his own. */
 export const bull = (number: string, fields: Fields = {}): Draft => ({
   kind: 'animal',
