@@ -1,0 +1,115 @@
+import { describe, expect, test } from 'vitest'
+import { defaultRates } from '../../../source/breeding/chances/rates.ts'
+import { strawChooser } from '../../../source/breeding/straws/choose.ts'
+import { strawCounts } from '../../../source/breeding/straws/counts.ts'
+import {
+  calvesOf,
+  farmChain,
+  handbookChain,
+  replacementsPerStraw,
+  strawsFor,
+} from '../../../source/breeding/straws/plan.ts'
+import {
+  cow,
+  type Draft,
+  dayOn,
+  delivery,
+  farm,
+  heat,
+  herd,
+  maiden,
+  policy,
+  season,
+  service,
+  standing,
+  tonight,
+  unrelated,
+} from './herd.ts'
+
+describe('the chain of a farm', () => {
+  test('takes its own conception and the share of heifers of the straw', () => {
+    const chain = farmChain(true, 'sexed', defaultRates)
+    expect(chain.conceive).toBeCloseTo(0.87 * 0.65, 12)
+    expect(chain.female).toBe(0.9)
+    expect(chain.damKept).toBe(handbookChain.damKept)
+    expect(farmChain(false, 'conventional', defaultRates)).toMatchObject({ conceive: 0.55, female: 0.485 })
+  })
+
+  test('brings no replacement by a beef straw', () => {
+    expect(replacementsPerStraw(farmChain(false, 'beef', defaultRates))).toBe(0)
+  })
+
+  test('straws are whole, and none for none', () => {
+    expect(strawsFor(0, 0.2)).toBe(0)
+    expect(strawsFor(1, 0.3)).toBe(4)
+    expect(strawsFor(3, 0.3)).toBe(10)
+  })
+
+  test('every calf is a heifer or a bull', () => {
+    const { heifers, bulls } = calvesOf(80, 0.55, 0.9)
+    expect(heifers + bulls).toBeCloseTo(80 * 0.55, 12)
+  })
+})
+
+describe('progress towards the heifers wanted', () => {
+  const progress = (...drafts: (Draft | Draft[])[]) => {
+    const book = herd(farm(), season(), cow('1'), maiden('2'), drafts.flat())
+    return strawCounts(book, dayOn(4)).heifers(book.allSeasons[0])
+  }
+  const perCow = replacementsPerStraw(farmChain(false, 'sexed', defaultRates))
+  const perMaiden = replacementsPerStraw(farmChain(true, 'sexed', defaultRates))
+
+  test('each dairy straw of the season counts by its kind and by who was served', () => {
+    const made = progress(
+      policy({ replacementsWanted: 10 }),
+      service('1', 0, 'S1', 'sexed'),
+      service('2', 1, 'S1', 'sexed'),
+      service('1', 2, 'S3', 'beef'),
+      service('1', 3, 'S2', 'conventional'),
+      service('1', -40, 'S1', 'sexed'),
+      service('1', 5, 'S1', 'sexed'),
+      service('1', 3, 'S1', 'sexed', { natural: true }),
+    )
+    const conventional = replacementsPerStraw(farmChain(false, 'conventional', defaultRates))
+    expect(made.straws).toEqual({ sexed: 2, conventional: 1 })
+    expect(made.expected).toBeCloseTo(perCow + perMaiden + conventional, 12)
+    expect(made.sexedStillNeeded).toBe(Math.ceil((10 - made.expected) / perCow))
+  })
+
+  test('a maiden that calves later was a maiden when she was served', () => {
+    const calved: Draft = { kind: 'calving', date: '2026-05-03', about: '2' }
+    expect(progress(service('2', 1, 'S1', 'sexed'), calved).expected).toBeCloseTo(perMaiden, 12)
+    expect(progress(service('2', 3, 'S1', 'sexed'), calved).expected).toBeCloseTo(perCow, 12)
+  })
+
+  test('no target is never met', () => {
+    expect(progress(service('1', 0, 'S1', 'sexed'))).toMatchObject({
+      wanted: 0,
+      enough: false,
+      sexedStillNeeded: 0,
+    })
+  })
+
+  test('once the straws used should bring the heifers wanted, sexed straws end', () => {
+    const rows = (used: number) => {
+      const services = Array.from({ length: used }, (_, i) => service('1', i % 4, 'S1', 'sexed'))
+      const onHeat = [...cow('3', { sire: 'S90', dam: 'D90' }), heat('3', -17), heat('3', 4)]
+      const stock = [delivery(0, 'S1', 'sexed', 50), delivery(0, 'S2', 'conventional', 50)]
+      const book = herd(
+        farm(),
+        season(),
+        policy({ replacementsWanted: 2 }),
+        cow('1'),
+        onHeat,
+        stock,
+        services,
+      )
+      return strawChooser(book, dayOn(4), unrelated)(standing(book, '3', 4), tonight)
+    }
+    const enough = Math.ceil(2 / perCow)
+    expect(rows(enough - 1).straw).toEqual({ sire: 'S1', straw: 'sexed' })
+    const met = rows(enough)
+    expect(met.straw).toEqual({ sire: 'S2', straw: 'conventional' })
+    expect(met.proposal.reasons).toEqual([{ code: 'heifers-enough', values: { wanted: 2 } }])
+  })
+})
