@@ -1,5 +1,5 @@
 import type { Fact } from '../breeding/facts.ts'
-import { fault } from '../breeding/problem.ts'
+import { fault, type Problem } from '../breeding/problem.ts'
 import { checkFacts } from './check.ts'
 import { currentFormat } from './format.ts'
 import type { Reading } from './herd-file.ts'
@@ -48,7 +48,8 @@ export async function readEdited(
   const faults = found.filter((problem) => problem.severity === 'fault')
   if (faults.length > 0) {
     const invalid = fault('herd-invalid', path, { count: faults.length })
-    return { state: 'fault', problems: [invalid, ...faults.slice(0, namedProblems)] }
+    const named = faults.slice(0, namedProblems).map((each) => inFile(each, path, text, now.length))
+    return { state: 'fault', problems: [invalid, ...named] }
   }
   return {
     state: 'edited',
@@ -63,16 +64,37 @@ export async function readEdited(
   }
 }
 
+/** Names the file too, and the line of the fact where the file still has one fact a line. */
+function inFile(problem: Problem, path: string, text: string, count: number): Problem {
+  const index = /^facts\[(\d+)\]/.exec(problem.path)?.[1]
+  const ours =
+    /^\ufeff?\{"kind":"dawnlist".*"facts":\[\r?\n/.test(text) &&
+    text.trimEnd().split('\n').length === count + 2
+  const line = ours && index !== undefined ? `:${Number(index) + 2}` : ''
+  return { ...problem, path: `${path}${line}: ${problem.path}` }
+}
+
 const isRecord = (value: unknown): value is Record<string, unknown> =>
   typeof value === 'object' && value !== null && !Array.isArray(value)
 
 const isCount = (value: unknown): value is number =>
   typeof value === 'number' && Number.isSafeInteger(value) && value >= 0 && value < 1e15
 
-/** Line, counted from 1, where reading stopped; line 0 where the bytes are no text at all. */
+/** Line, counted from 1, where reading stopped; 0 where that cannot be told. */
 function whereBroken(text: string, error: unknown): { line: number } {
-  if (text === '') return { line: 0 }
-  const found = /position (\d+)/.exec(error instanceof Error ? error.message : '')
-  const end = found === null ? text.length : Number(found[1])
-  return { line: text.slice(0, end).split('\n').length }
+  const line = text
+    .split('\n')
+    .findIndex((each) => each.startsWith('{"id":') && !parses(each.replace(/,?\r?$/, '')))
+  if (line !== -1) return { line: line + 1 }
+  const position = /position (\d+)/.exec(error instanceof Error ? error.message : '')?.[1]
+  return { line: position === undefined ? 0 : text.slice(0, Number(position)).split('\n').length }
+}
+
+function parses(text: string): boolean {
+  try {
+    JSON.parse(text)
+    return true
+  } catch {
+    return false
+  }
 }

@@ -1,4 +1,3 @@
-import { basename } from 'node:path'
 import { Low } from 'lowdb'
 import { fault, notice, type Outcome, type Problem } from '../breeding/problem.ts'
 import { type HerdFile, Refusal } from './herd-file.ts'
@@ -41,13 +40,13 @@ export async function openHerdFile(
     const problems = error.problems.map((problem) =>
       problem.code === 'path-missing' ? fault('herd-missing', path) : problem,
     )
-    return { ok: false, problems: [...problems, ...(await backupsThere(world, paths))] }
+    return { ok: false, problems: [...problems, ...(await backupsThere(world, paths, path))] }
   }
 }
 
-async function backupsThere(world: Environment, paths: Paths): Promise<Problem[]> {
+async function backupsThere(world: Environment, paths: Paths, path: string): Promise<Problem[]> {
   const names = await dayCopies(world, paths)
   const newest = names.at(-1)
   if (newest === undefined) return []
-  return [notice('backups-there', paths.backups, { newest, count: names.length, file: basename(paths.file) })]
+  return [notice('backups-there', paths.backups, { newest, count: names.length, file: path })]
 }

@@ -32,7 +32,7 @@ const envelope = {
   action: id.exactOptional(),
 }
 const ofAnimal = { ...envelope, about: id.refine((about) => about !== HERD, { error: 'about-animal' }) }
-const ofHerd = { ...envelope, about: z.literal(HERD, { error: 'about-herd' }) }
+const ofHerd = { ...envelope, about: z.literal(HERD) }
 const reason = { reason: text.exactOptional() }
 const lot = {
   sire: name,

@@ -2,12 +2,18 @@
 import type { Problem } from '../breeding/problem.ts'
 import { commandSentences } from './commands.ts'
 import { exchangeSentences } from './exchange.ts'
+import { herdSentences } from './herd.ts'
 import { safeText } from './safe.ts'
 import { filled, type Sentences } from './sentences.ts'
 import { strawSentences } from './straws.ts'
 
 /** Every code that has words. */
-export const sentences: Sentences = { ...commandSentences, ...exchangeSentences, ...strawSentences }
+export const sentences: Sentences = {
+  ...commandSentences,
+  ...exchangeSentences,
+  ...herdSentences,
+  ...strawSentences,
+}
 
 /**
  * A problem in words: where it is, whom it is about, what is wrong and what to do. Harmless for a terminal.
@@ -15,11 +21,14 @@ export const sentences: Sentences = { ...commandSentences, ...exchangeSentences,
  * @example sentence(fault('option-date', '', { value: '30 Feb' })) // '"30 Feb" is not a date of the calendar. …'
  */
 export function sentence(problem: Problem): string {
-  const values = problem.values ?? {}
+  const values = { path: problem.path, ...problem.values }
   const known = sentences[problem.code]
   const text =
     known === undefined
-      ? [problem.code, ...Object.entries(values).map(([name, value]) => `${name} ${value}`)].join(' ')
+      ? [
+          problem.code,
+          ...Object.entries(problem.values ?? {}).map(([name, value]) => `${name} ${value}`),
+        ].join(' ')
       : typeof known === 'string'
         ? filled(known, values)
         : known(values)
