@@ -96,7 +96,8 @@ export function isSeen(happening: Happening, today: Day): boolean {
  *
  * @param animal her record with its facts in order
  * @param today the list's day
- * @returns at least one cycle, oldest first; her calvings, oldest first; her parity (lactation at entry + calvings)
+ * @returns at least one cycle, oldest first; her calvings, oldest first; her losses, of which two at most a day
+ *   apart are one, as calvings are; her parity (lactation at entry + calvings)
  */
 export function cyclesOn(
   animal: AnimalRecord,
@@ -139,6 +140,7 @@ export function cyclesOn(
         break
       }
       case 'loss':
+        if (cycle.openedBy === 'loss' && day - (cycle.opened ?? day) <= 1) break
         losses.push(day)
         cycle = { openedBy: 'loss', opened: day, parity, heats: [], services: [], checks: [] }
         cycles.push(cycle)

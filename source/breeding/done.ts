@@ -1,6 +1,6 @@
 /** Which facts of the list's day tick a row. */
 import type { FactKind } from './facts.ts'
-import type { Section } from './list.ts'
+import type { Reason, Section } from './list.ts'
 import type { Standing } from './standing.ts'
 
 const tickedBy: Readonly<Record<Exclude<Section, 'take-care' | 'sweep-bull'>, readonly FactKind[]>> = {
@@ -12,14 +12,25 @@ const tickedBy: Readonly<Record<Exclude<Section, 'take-care' | 'sweep-bull'>, re
   'heat-record': ['heat', 'examined', 'hold', 'check'],
 }
 
+/** What puts an animal in Take care does not tick her there: a loss of today is still to be dealt with. */
+const toBeDealtWith: ReadonlySet<FactKind> = new Set(['heat', 'calving', 'loss'])
+/** With the bull is the danger here, and no tick. */
+const keptFromBull: ReadonlySet<FactKind> = new Set(['from-bull', 'hold', 'bar'])
+
 /**
- * Whether the facts of the day tick her row in a section: take-care any fact about her other than a heat; the sweep
- * bull when she is with a bull on the day or a natural service is dated on it; else the kinds of the section.
+ * Whether the facts of the day tick her row: take-care any fact about her that did not put her there; the sweep bull
+ * when she is with a bull on the day or a natural service is dated on it, or, where she is to be kept from him, when
+ * that was seen to; else the kinds of the section.
+ *
+ * @param reason the one that placed her first
  */
-export function doneToday(standing: Standing, section: Section): boolean {
+export function doneToday(standing: Standing, section: Section, reason: Reason): boolean {
   const { todays } = standing
-  if (section === 'take-care') return todays.some((fact) => fact.kind !== 'heat')
-  if (section === 'sweep-bull') return withBullToday(standing)
+  if (section === 'take-care') return todays.some((fact) => !toBeDealtWith.has(fact.kind))
+  if (section === 'sweep-bull')
+    return reason === 'keep-from-bull'
+      ? todays.some((fact) => keptFromBull.has(fact.kind))
+      : withBullToday(standing)
   return todays.some((fact) => tickedBy[section].includes(fact.kind))
 }
 

@@ -38,7 +38,7 @@ export class RowMaker {
   }
 
   row(standing: Standing, place: Placement, also: Section | undefined): Row {
-    const done = doneToday(standing, place.section)
+    const done = doneToday(standing, place.section, place.reasons[0])
     const straw = this.#strawOf(standing, place)
     return {
       section: place.section,
@@ -50,7 +50,7 @@ export class RowMaker {
       chance: this.#chanceOf(standing, place, straw.straw),
       session: place.serving?.session,
       straw: straw.straw,
-      moment: place.serving === undefined ? 0 : momentOfHeat(standing),
+      moment: place.serving === undefined || place.since !== 'heat' ? 0 : momentOfHeat(standing),
       reasons: place.reasons,
       warnings: straw.warnings.length === 0 ? place.warnings : [...place.warnings, ...straw.warnings],
       also,

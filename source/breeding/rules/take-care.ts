@@ -18,8 +18,7 @@ const UNSERVED_TO = 3
 
 export const takeCare: Rule = (standing, setting) => {
   if (!standing.inHerd) {
-    const gone = standing.leftOn !== undefined && setting.contradicted(standing)
-    return gone
+    return setting.contradicted(standing)
       ? { section: 'take-care', reasons: ['contradiction'], warnings: [], ...sinceNothing }
       : undefined
   }
@@ -94,7 +93,10 @@ function servingDecisions(standing: Standing, { policy }: RuleSetting) {
 const isShort = (interval: number | undefined, policy: RuleSetting['policy']): boolean =>
   interval !== undefined && interval >= policy.shortIntervalFrom && interval < policy.watchFrom
 
-/** A sure heat of the AI weeks, two or three days old, that could have been served and has no service. */
+/**
+ * A sure heat, two or three days old, that could have been served and has no service. The first that can is that of
+ * the day before the mating start.
+ */
 function unservedHeat(standing: Standing, { policy }: RuleSetting): boolean {
   const heat = standing.latestHeat
   if (standing.phase !== 'ai' || standing.season === undefined || heat === undefined) return false
@@ -107,7 +109,7 @@ function unservedHeat(standing: Standing, { policy }: RuleSetting): boolean {
     heat.service === undefined &&
     age >= UNSERVED_FROM &&
     age <= UNSERVED_TO &&
-    heat.day >= standing.season.matingStart &&
+    heat.day >= standing.season.matingStart - 1 &&
     mayBeServed(standing, policy.chances) &&
     calvedAtLeast(standing, policy.calvedToServe, heat.day) &&
     !isShort(interval, policy)
