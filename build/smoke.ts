@@ -22,6 +22,15 @@ const { version, engines } = JSON.parse(readFileSync(below('package.json'), 'utf
   engines: { node: string }
 }
 
+/** A chunk and all that it imports before it runs; what it imports later on demand is not among them. */
+function loadedWith(chunk: string, known = new Set<string>()): ReadonlySet<string> {
+  if (known.has(chunk)) return known
+  known.add(chunk)
+  const code = readFileSync(below('dist', chunk), 'utf8')
+  for (const [, next] of code.matchAll(/(?:from|import)\s*"\.\/([^"]+)"/g)) loadedWith(next ?? '', known)
+  return known
+}
+
 /** What the built program must do, each as a sentence and the reason why it does not hold (undefined: it holds). */
 const checks: ReadonlyArray<readonly [string, () => string | undefined]> = [
   [
@@ -44,6 +53,15 @@ const checks: ReadonlyArray<readonly [string, () => string | undefined]> = [
     () => {
       const told = run(['--help'])
       return unless(told.status === 0 && /^ +list /m.test(told.stdout) && told.stderr === '', told)
+    },
+  ],
+  [
+    'prints the list without loading Ink or the schema',
+    () => {
+      const heavy = [...loadedWith('cli.js'), ...loadedWith('list.js')].filter((chunk) =>
+        /^(?:ink|schema)/.test(chunk),
+      )
+      return heavy.length === 0 ? undefined : `it loads ${heavy.join(' and ')}`
     },
   ],
   [
