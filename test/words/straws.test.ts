@@ -1,0 +1,63 @@
+import { describe, expect, test } from 'vitest'
+import { insteadReasons, kindReasons, sireReasons } from '../../source/breeding/straws/reason.ts'
+import { thawingCard } from '../../source/breeding/straws/thawing.ts'
+import {
+  nitrogenCautions,
+  strawReason,
+  strawReasonWords,
+  strawSentences,
+  thawingWords,
+} from '../../source/words/straws.ts'
+
+describe('reasons', () => {
+  test('every code has a sentence, and no sentence is without a code', () => {
+    expect(Object.keys(strawReasonWords).sort()).toEqual(
+      [...kindReasons, ...insteadReasons, ...sireReasons].sort(),
+    )
+  })
+
+  test('the numbers of the rule stand in the sentence', () => {
+    expect(strawReason({ code: 'calved-lately', values: { calved: 44, least: 50 } })).toBe(
+      'No sexed straw: she calved 44 days ago, fewer than 50.',
+    )
+  })
+})
+
+describe('the thawing card', () => {
+  const said = (...card: Parameters<typeof thawingCard>): string =>
+    thawingWords(thawingCard(...card)).join(' ')
+
+  test('has the numbers of the straw', () => {
+    const words = said('conventional', 0.25)
+    for (const part of [
+      '35-37 °C',
+      '30 seconds',
+      'within 8 minutes',
+      '10 at the very most',
+      'one straw',
+      '8 seconds',
+    ])
+      expect(words).toContain(part)
+    expect(words).not.toContain('45')
+    expect(said('conventional', 0.5)).toContain('45 seconds')
+  })
+
+  test('gives both times where the volume is not known, and none where the source has none', () => {
+    expect(said('beef', undefined)).toMatch(/30 seconds.*0\.25 ml, 45.*0\.5 ml/)
+    expect(said('beef', 0.3)).toContain('as long as the supplier says for 0.3 ml')
+  })
+
+  test('the supplier’s card wins, and a sexed straw has its hours', () => {
+    expect(thawingWords(thawingCard('sexed', 0.25))[0]).toMatch(/supplier/)
+    expect(said('sexed', 0.25)).toContain('14-20')
+  })
+})
+
+test('the flask: burns, air, and a place with moving air', () => {
+  const words = nitrogenCautions.join(' ')
+  for (const part of ['-196', 'eye', 'gloves', 'air', 'closed vehicle']) expect(words).toContain(part)
+})
+
+test('what is odd about the stock says what to do', () => {
+  for (const text of Object.values(strawSentences)) expect(text).toMatch(/(Count the flask|Correct it)\.$/)
+})
