@@ -51,6 +51,7 @@ const rowSentences: Sentences = {
     `${text(values, 'first')} (${day(values, 'early')}) is after ${text(values, 'second')} (${day(values, 'late')}). Correct one of them.`,
   'animal-male': '{fact} of a male. Correct the number, or the sex in animals.csv.',
   'animal-own-parent': 'column {column} names the animal itself.',
+  'animal-id-shared': 'column {column}: {id} is the ID of animal {other} too. Correct one of them.',
   'calving-dead': 'column {column}: {dead} dead of {calves} born. Give the number of calves.',
   'calving-sexes':
     'column {column}: "{sexes}" for {calves} born. Give a letter a calf, and the number of calves.',

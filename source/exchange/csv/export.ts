@@ -30,11 +30,14 @@ export function exportTables(book: HerdBook, path: string): Outcome<CsvFiles> {
       ok: false,
       problems: shared.map(({ number }) => fault('export-number-shared', path, {}, number)),
     }
-  const stock: readonly Fact[] = [...book.stock, ...book.nitrogen]
   const happenings = animals.flatMap(({ happenings, number }) =>
     happenings.map(({ fact }) => ({ fact, number })),
   )
   const places = ordersOf(book)
+  const stock = [...book.stock, ...book.nitrogen].sort(
+    (a, b) =>
+      compare(a.date, b.date) || compare(a.kind, b.kind) || (places.get(a.id) ?? 0) - (places.get(b.id) ?? 0),
+  )
   const told = (fact: Fact): Fields => ({ ...fact, order: places.get(fact.id) })
   return {
     ok: true,
@@ -46,7 +49,7 @@ export function exportTables(book: HerdBook, path: string): Outcome<CsvFiles> {
       facts: table(
         'facts',
         happenings
-          .sort((a, b) => (a.fact.date < b.fact.date ? -1 : a.fact.date > b.fact.date ? 1 : 0))
+          .sort((a, b) => compare(a.fact.date, b.fact.date))
           .map(({ fact, number }) => ({ ...fieldsOf(fact, number), order: places.get(fact.id) })),
       ),
       straws: table('straws', stock.filter(({ kind }) => kind === 'stock-take').map(told)),
@@ -56,6 +59,8 @@ export function exportTables(book: HerdBook, path: string): Outcome<CsvFiles> {
     },
   }
 }
+
+const compare = (a: string, b: string): number => (a < b ? -1 : a > b ? 1 : 0)
 
 const table = (name: TableName, rows: readonly Fields[]): string => {
   const columns = columnsOf[name]

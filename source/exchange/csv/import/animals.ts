@@ -1,8 +1,8 @@
 /** animals.csv against the animals on record. */
-import { dayIso, isoDay } from '../../../breeding/day.ts'
+import { dayIso } from '../../../breeding/day.ts'
 import { type AnimalRecordFact, HERD, type NewFact } from '../../../breeding/facts.ts'
-import { fault, type Problem } from '../../../breeding/problem.ts'
 import { animalColumns } from '../tables/animals.ts'
+import { againstAnimal } from './animal-doubts.ts'
 import type { Herd, PlannedAnimal, PlannedAnimals } from './herd.ts'
 import { keyedOutcomes } from './keyed.ts'
 import type { PlannedFact, RowOutcome } from './outcome.ts'
@@ -12,13 +12,13 @@ const idForm = /^[0-9A-Za-z][\w.:-]{0,99}$/
 
 /** Sorts the rows of animals.csv into known, new, changed and refused. */
 export function animalOutcomes(rows: readonly TableRow[], herd: Herd): RowOutcome[] {
-  const shared = sharedNumbers(herd)
+  const against = againstAnimal(rows, herd, sharedNumbers(herd))
   const ids = new Set(herd.book.animals.keys())
   return keyedOutcomes(rows, {
     columns: animalColumns,
     keyOf: (given) => String(given.number),
     onRecord: (number) => herd.book.byNumber.get(number)?.record as Fields | undefined,
-    against: (given, row) => against(given, row, herd, shared),
+    against,
     record: (fields, number) => [recorded(fields, idOf(number, herd, ids), herd)],
   })
 }
@@ -39,21 +39,6 @@ function recorded(fields: Fields, about: string, herd: Herd): PlannedFact {
   const fact: Record<string, unknown> = { about, date: dayIso(herd.today), kind: 'animal', sex: 'F' }
   for (const { field } of animalColumns) if (fields[field] !== undefined) fact[field] = fields[field]
   return { fact: fact as unknown as NewFact<AnimalRecordFact> }
-}
-
-function against(
-  given: Fields,
-  { path }: TableRow,
-  herd: Herd,
-  shared: ReadonlySet<string>,
-): Problem | undefined {
-  const number = String(given.number)
-  if (shared.has(number)) return fault('fact-number-shared', path, { column: 'number' }, number)
-  if (typeof given.born === 'string' && isoDay(given.born) > herd.today)
-    return fault('date-future', path, { column: 'born', date: given.born }, number)
-  for (const parent of ['sire', 'dam'])
-    if (given[parent] === number) return fault('animal-own-parent', path, { column: parent }, number)
-  return undefined
 }
 
 /** Numbers that more than one animal of the herd has. */
