@@ -1,0 +1,104 @@
+/** The reducer of the screen: a desk and an action in, the desk after it and the facts to record out. Pure. */
+import type { Fact } from '../breeding/facts.ts'
+import * as moving from './act/moving.ts'
+import * as recordings from './act/recording.ts'
+import * as slips from './act/slips.ts'
+import type { Action, Step } from './action.ts'
+import { type Desk, showsToday, withDay, withLog } from './desk.ts'
+import { historyOf } from './history.ts'
+import { whyNot } from './may.ts'
+import type { Now } from './now.ts'
+import { movedOn, pointedAt, rowAt, rowOf } from './page.ts'
+
+/**
+ * What an action does.
+ *
+ * @param desk the state before, @param action what was done
+ * @returns the state after it, with the facts to record as one action; an action that cannot be done now says why
+ * @example act(desk, { do: 'usual' }).record // [{ kind: 'service', about: cow, … }]
+ */
+export function act(desk: Desk, action: Action): Step {
+  const refused = whyNot(desk, action)
+  if (refused !== undefined) return { desk: { ...desk, said: refused } }
+  switch (action.do) {
+    case 'move':
+      return moving.move(desk, action.by, action.most)
+    case 'section':
+      return moving.section(desk, action.by)
+    case 'open':
+      return moving.open(desk, action.place)
+    case 'open-animal':
+      return moving.openAnimal(desk)
+    case 'back':
+      return moving.back(desk)
+    case 'unfold':
+      return moving.unfold(desk)
+    case 'day':
+      return moving.toDay(desk, action.day)
+    case 'digit':
+      return moving.digit(desk, action.digit)
+    case 'usual':
+      return recordings.usual(desk)
+    case 'fill-in':
+      return recordings.fillIn(desk)
+    case 'heat-now':
+      return recordings.heatNow(desk)
+    case 'look-all':
+      return recordings.lookAll(desk)
+    case 'form':
+      return recordings.form(desk, action.form, action.values, action.at)
+    case 'void':
+      return recordings.voidFact(desk)
+    case 'undo':
+    case 'redo':
+      return recordings.undo(desk, action)
+    case 'slip':
+      return slips.openSlip(desk, action.slip)
+    case 'put':
+      return slips.put(desk, action.text)
+    case 'rub':
+      return slips.rub(desk)
+    case 'field':
+      return slips.field(desk, action.by)
+    case 'turn':
+      return slips.turned(desk, action.by)
+    case 'accept':
+      return slips.accepted(desk)
+    case 'cancel':
+      return slips.cancelled(desk)
+    case 'leave':
+      return { desk, leave: action.how }
+    case 'recorded':
+      return { desk: recorded(desk, action.facts) }
+    case 'changed-elsewhere':
+      return { desk: { ...withLog(desk, action.log), said: { tone: 'why', code: 'changed-elsewhere' } } }
+    case 'same-facts':
+      return { desk: { ...desk, log: action.log, history: historyOf(action.log) } }
+    case 'clock':
+      return { desk: clock(desk, action.now) }
+  }
+}
+
+/** Facts have been recorded: the list is made anew, the pointer goes on to the next work where its row was ticked. */
+function recorded(desk: Desk, facts: readonly Fact[]): Desk {
+  const before = rowAt(desk.page)
+  const after = withLog(desk, [...desk.log, ...facts])
+  const now = before === undefined ? undefined : rowOf(after.page, before.animal)
+  const left = before !== undefined && (now === undefined || now.done || now.section !== before.section)
+  const about = facts[0]?.about
+  const alone = about !== undefined && facts.every((fact) => fact.about === about)
+  const broughtBack = alone && desk.said?.code === 'taken-back' ? pointedAt(after.page, about) : undefined
+  const page = broughtBack ?? (left && !before.done ? movedOn(after.page, desk.page) : after.page)
+  const stands = alone ? rowOf(page, about)?.section : undefined
+  const said = after.said === undefined || stands === undefined ? after.said : { ...after.said, stands }
+  return { ...after, page, said }
+}
+
+/** Time has passed; at midnight the list of the new day takes the place of yesterday's. */
+function clock(desk: Desk, now: Now): Desk {
+  if (now.day === desk.now.day) return { ...desk, now }
+  const turned = showsToday(desk) ? withDay({ ...desk, now }, now.day) : { ...desk, now }
+  // The cautions of the new day are shown in full to whoever comes to the screen first.
+  const slip = desk.slip ?? ({ is: 'opening', text: desk.by ?? '' } as const)
+  return { ...turned, slip, said: { tone: 'care', code: 'new-day', values: { day: now.day } } }
+}

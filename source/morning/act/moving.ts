@@ -1,0 +1,69 @@
+/** Actions that move about: on the list, between days and screens. */
+import type { Day } from '../../breeding/day.ts'
+import type { Step } from '../action.ts'
+import { type Desk, type Place, placeOf, subjectOf, withDay } from '../desk.ts'
+import { foundByNumber } from '../find.ts'
+import { moved, movedBySection, pageOf, pointedAt } from '../page.ts'
+
+/** Digits of a number being typed. */
+const LONGEST_NUMBER = 16
+
+/**
+ * Moves the pointer of the screen shown; a page without one moves itself.
+ *
+ * @param by lines, negative up; @param most furthest that such a page moves
+ */
+export function move(desk: Desk, by: number, most = 0): Step {
+  const place = placeOf(desk)
+  if (place.at === 'morning-list') return { desk: { ...desk, typed: '', page: moved(desk.page, by) } }
+  if (place.at === 'help') return inPlace(desk, { ...place, top: clamp(place.top + by, most) })
+  const count = desk.book.animals.get(place.animal)?.happenings.length ?? 0
+  return inPlace(desk, { ...place, pointer: clamp(place.pointer + by, count - 1) })
+}
+
+const clamp = (value: number, most: number): number => Math.max(0, Math.min(most, value))
+
+const inPlace = (desk: Desk, place: Place): Step => ({
+  desk: { ...desk, places: [...desk.places.slice(0, -1), place] },
+})
+
+export const section = (desk: Desk, by: 1 | -1): Step => ({
+  desk: { ...desk, typed: '', page: movedBySection(desk.page, by) },
+})
+
+/** A digit of a number: the pointer goes to her row at once where she has one. */
+export function digit(desk: Desk, typed: string): Step {
+  const number = (desk.typed + typed).slice(0, LONGEST_NUMBER)
+  const found = foundByNumber(desk.book, number)
+  const page = found.animal === undefined ? undefined : pointedAt(desk.page, found.animal.id)
+  return { desk: { ...desk, typed: number, said: undefined, ...(page === undefined ? {} : { page }) } }
+}
+
+export const open = (desk: Desk, place: Place): Step => ({
+  desk: { ...desk, typed: '', said: undefined, places: [...desk.places, place] },
+})
+
+export function openAnimal(desk: Desk): Step {
+  const her = subjectOf(desk)
+  if (her.whyNot !== undefined) return { desk: { ...desk, said: her.whyNot } }
+  const { id } = her.animal
+  const place = placeOf(desk)
+  const places = place.at === 'animal' ? desk.places.slice(0, -1) : desk.places
+  return open({ ...desk, places }, { at: 'animal', animal: id, pointer: 0 })
+}
+
+/** One step back: the number being typed, then the screen. */
+export function back(desk: Desk): Step {
+  const cleared = { ...desk, said: undefined }
+  if (desk.typed !== '') return { desk: { ...cleared, typed: '' } }
+  return { desk: desk.places.length > 1 ? { ...cleared, places: desk.places.slice(0, -1) } : cleared }
+}
+
+export const toDay = (desk: Desk, day: Day): Step => ({
+  desk: { ...withDay(desk, day), typed: '', said: undefined },
+})
+
+export function unfold(desk: Desk): Step {
+  const page = { ...desk.page, withBullOpen: !desk.page.withBullOpen }
+  return { desk: { ...desk, page: pageOf(page.list, desk.book, page) } }
+}

@@ -1,0 +1,104 @@
+/** Actions that record facts, or open what will. */
+import { plusDays } from '../../breeding/day.ts'
+import type { NewFact } from '../../breeding/facts.ts'
+import { standingOn } from '../../breeding/standing.ts'
+import type { Action, Step } from '../action.ts'
+import { type Desk, dateFor, placeOf, settingOf, subjectOf } from '../desk.ts'
+import { openForm } from '../forms/edit.ts'
+import type { FormName, Values } from '../forms/form.ts'
+import { putBack, takeBack, voiding } from '../history.ts'
+import { watchToDo } from '../may.ts'
+import { because, type Message } from '../message.ts'
+import { formOf, usualOf } from '../usual.ts'
+
+/** A deed of more facts than this is asked about before it is taken back. */
+const MANY = 50
+
+/** Records facts as one action and says so. */
+export function recording(
+  desk: Desk,
+  facts: readonly NewFact[],
+  said: Message = { tone: 'done', code: 'recorded', facts },
+): Step {
+  return { desk: { ...desk, said, typed: '', slip: undefined }, record: facts }
+}
+
+export function heatNow(desk: Desk): Step {
+  const her = subjectOf(desk)
+  if (her.whyNot !== undefined) return { desk }
+  const { date, now } = settingOf(desk, her.animal, her.row)
+  return recording(desk, [
+    { kind: 'heat', about: her.animal.id, date, time: now.time, how: 'standing', certainty: 'sure' },
+  ])
+}
+
+export function usual(desk: Desk): Step {
+  const her = subjectOf(desk)
+  if (her.whyNot !== undefined || her.row === undefined) return { desk }
+  const does = usualOf(her.row, settingOf(desk, her.animal, her.row))
+  if ('whyNot' in does) return { desk }
+  if ('form' in does) return form(desk, does.form)
+  if (does.danger !== undefined) {
+    return asking(desk, does.danger, does.facts, { tone: 'care', code: 'recorded', facts: does.facts })
+  }
+  return recording(desk, does.facts)
+}
+
+export function fillIn(desk: Desk): Step {
+  const her = subjectOf(desk)
+  return her.whyNot !== undefined || her.row === undefined ? { desk } : form(desk, formOf(her.row))
+}
+
+/** Opens a form about her; "do not breed" opens the one that lifts it where she is barred already. */
+export function form(desk: Desk, name: FormName, values?: Values, at?: string): Step {
+  const her = subjectOf(desk)
+  if (her.whyNot !== undefined) return { desk: { ...desk, said: her.whyNot } }
+  const setting = settingOf(desk, her.animal, her.row)
+  const barred = standingOn(desk.book, her.animal, plusDays(desk.now.day, 1)).barred
+  const meant = name === 'bar' && barred ? 'unbar' : name
+  return {
+    desk: { ...desk, said: undefined, slip: { is: 'form', form: openForm(meant, setting, values, at) } },
+  }
+}
+
+/** Asks before a whole section is ticked. */
+export function lookAll(desk: Desk): Step {
+  const facts = watchToDo(desk).map(
+    (row): NewFact => ({ kind: 'looked', about: row.animal, date: dateFor(desk) }),
+  )
+  return asking(desk, 'look-all', facts, { tone: 'done', code: 'recorded', facts })
+}
+
+/** Asks before facts are recorded; `said` is said once they are. */
+export const asking = (desk: Desk, code: string, facts: readonly NewFact[], said: Message): Step => ({
+  desk: { ...desk, said: undefined, slip: { is: 'question', code, facts, said } },
+})
+
+export function undo(desk: Desk, action: Action & { do: 'undo' | 'redo' }): Step {
+  const { last, takenBack } = desk.history
+  const deed = action.do === 'undo' ? last : takenBack?.deed
+  if (deed === undefined) return { desk }
+  const facts = action.do === 'undo' ? takeBack(deed) : takenBack === undefined ? [] : putBack(takenBack.by)
+  const said: Message = {
+    tone: 'done',
+    code: action.do === 'undo' ? 'taken-back' : 'put-back',
+    facts: deed.facts,
+  }
+  return deed.facts.length > MANY
+    ? asking(desk, `${action.do}-many`, facts, said)
+    : recording(desk, facts, said)
+}
+
+/** Asks before a fact on her page is struck out. */
+export function voidFact(desk: Desk): Step {
+  const place = placeOf(desk)
+  if (place.at !== 'animal') return { desk }
+  const happening = desk.book.animals.get(place.animal)?.happenings.toReversed()[place.pointer]
+  if (happening === undefined) return { desk: { ...desk, said: because('no-fact-here') } }
+  const { fact } = happening
+  return asking(desk, 'void', [voiding(fact, 'recorded by mistake')], {
+    tone: 'done',
+    code: 'voided',
+    facts: [fact],
+  })
+}

@@ -1,0 +1,128 @@
+/** Actions on a slip: what lies on top of a screen and takes the keys. */
+
+import type { Step } from '../action.ts'
+import { type Desk, type Slip, withDay } from '../desk.ts'
+import { foundByText } from '../find.ts'
+import { accept as acceptForm, rubIn, toField, turn, typeInto } from '../forms/edit.ts'
+import { readTypedDay } from '../forms/reader.ts'
+import type { Message } from '../message.ts'
+import { pointedAt } from '../page.ts'
+import { recording } from './recording.ts'
+
+/** Initials, in characters. */
+const LONGEST_INITIALS = 8
+const LONGEST_SEARCH = 40
+/** Animals that a search shows. */
+export const MOST_HITS = 8
+
+const withSlip = (desk: Desk, slip: Slip | undefined): Step => ({ desk: { ...desk, slip } })
+
+export function openSlip(desk: Desk, slip: 'menu' | 'day' | 'initials' | 'search'): Step {
+  const cleared = { ...desk, said: undefined }
+  if (slip === 'menu') return withSlip(cleared, { is: 'menu' })
+  if (slip === 'day') return withSlip(cleared, { is: 'day', text: '', wrong: false })
+  if (slip === 'search') return withSlip(cleared, { is: 'search', text: '', at: 0 })
+  return withSlip(cleared, { is: 'initials', text: desk.by ?? '' })
+}
+
+/** A character typed, or text pasted. */
+export function put(desk: Desk, text: string): Step {
+  const { slip } = desk
+  if (slip === undefined) return { desk }
+  const line = text.replaceAll(/[\r\n\t]+/g, ' ')
+  switch (slip.is) {
+    case 'form':
+      return withSlip(desk, { ...slip, form: typeInto(slip.form, text) })
+    case 'day':
+      return withSlip(desk, { ...slip, text: slip.text + line, wrong: false })
+    case 'initials':
+    case 'opening':
+      return withSlip(desk, {
+        ...slip,
+        text: (slip.text + line.trim()).toUpperCase().slice(0, LONGEST_INITIALS),
+      })
+    case 'search':
+      return withSlip(desk, { ...slip, text: (slip.text + line).slice(0, LONGEST_SEARCH), at: 0 })
+    default:
+      return { desk }
+  }
+}
+
+export function rub(desk: Desk): Step {
+  const { slip } = desk
+  if (slip === undefined) return { desk: { ...desk, typed: desk.typed.slice(0, -1) } }
+  if (slip.is === 'form') return withSlip(desk, { ...slip, form: rubIn(slip.form) })
+  if ('text' in slip) {
+    const text = [...slip.text].slice(0, -1).join('')
+    return withSlip(desk, slip.is === 'day' ? { ...slip, text, wrong: false } : { ...slip, text })
+  }
+  return { desk }
+}
+
+export function field(desk: Desk, by: 1 | -1): Step {
+  const { slip } = desk
+  if (slip?.is === 'form') return withSlip(desk, { ...slip, form: toField(slip.form, by) })
+  if (slip?.is === 'search') {
+    const hits = foundByText(desk.book, slip.text, MOST_HITS).length
+    return withSlip(desk, { ...slip, at: Math.max(0, Math.min(hits - 1, slip.at + by)) })
+  }
+  return { desk }
+}
+
+export const turned = (desk: Desk, by: 1 | -1): Step =>
+  desk.slip?.is === 'form' ? withSlip(desk, { ...desk.slip, form: turn(desk.slip.form, by) }) : { desk }
+
+/** Enter: records the form, confirms the question, takes the text. */
+export function accepted(desk: Desk): Step {
+  const { slip } = desk
+  switch (slip?.is) {
+    case 'form': {
+      const outcome = acceptForm(slip.form)
+      if ('form' in outcome) return withSlip(desk, { ...slip, form: outcome.form })
+      const { facts } = outcome
+      const tone = slip.form.danger === undefined ? 'done' : 'care'
+      return recording(desk, facts, { tone, code: 'recorded', facts })
+    }
+    case 'question':
+      return recording(desk, slip.facts, slip.said)
+    case 'day': {
+      const day = readTypedDay(slip.text, desk.now.day, true)
+      return day === undefined
+        ? withSlip(desk, { ...slip, wrong: true })
+        : { desk: { ...withDay(desk, day), slip: undefined } }
+    }
+    case 'initials':
+    case 'opening': {
+      const by = slip.text === '' ? undefined : slip.text
+      const said: Message | undefined =
+        slip.is === 'initials'
+          ? { tone: 'done', code: by === undefined ? 'nobody-records' : 'records', values: { by: by ?? '' } }
+          : undefined
+      return { desk: { ...desk, by, said, slip: undefined } }
+    }
+    case 'search': {
+      const hit = foundByText(desk.book, slip.text, MOST_HITS)[slip.at]
+      if (hit === undefined) return { desk }
+      const onList = pointedAt(desk.page, hit.id)
+      return onList === undefined
+        ? {
+            desk: {
+              ...desk,
+              slip: undefined,
+              places: [...desk.places, { at: 'animal', animal: hit.id, pointer: 0 }],
+            },
+          }
+        : { desk: { ...desk, slip: undefined, page: onList, places: desk.places.slice(0, 1) } }
+    }
+    default:
+      return { desk }
+  }
+}
+
+/** Esc: nothing is recorded. */
+export function cancelled(desk: Desk): Step {
+  const { slip } = desk
+  const recordsNothing = slip?.is === 'form' || slip?.is === 'question'
+  const said: Message | undefined = recordsNothing ? { tone: 'why', code: 'cancelled' } : undefined
+  return { desk: { ...desk, slip: undefined, said } }
+}

@@ -1,0 +1,52 @@
+/** What the user can do, and what comes in from outside, as data. */
+import type { Day } from '../breeding/day.ts'
+import type { Fact, NewFact } from '../breeding/facts.ts'
+import type { Desk, Place } from './desk.ts'
+import type { FormName, Values } from './forms/form.ts'
+import type { Now } from './now.ts'
+
+export type Action =
+  // Moving about.
+  | { readonly do: 'move'; readonly by: number; readonly most?: number }
+  | { readonly do: 'section'; readonly by: 1 | -1 }
+  | { readonly do: 'open'; readonly place: Place }
+  | { readonly do: 'open-animal' }
+  | { readonly do: 'back' }
+  | { readonly do: 'unfold' }
+  | { readonly do: 'day'; readonly day: Day }
+  // A number being typed.
+  | { readonly do: 'digit'; readonly digit: string }
+  | { readonly do: 'rub' }
+  // Recording.
+  | { readonly do: 'usual' }
+  | { readonly do: 'fill-in' }
+  | { readonly do: 'heat-now' }
+  | { readonly do: 'look-all' }
+  | { readonly do: 'form'; readonly form: FormName; readonly values?: Values; readonly at?: string }
+  | { readonly do: 'void' }
+  | { readonly do: 'undo' }
+  | { readonly do: 'redo' }
+  // Slips: what lies on top.
+  | { readonly do: 'slip'; readonly slip: 'menu' | 'day' | 'initials' | 'search' }
+  | { readonly do: 'put'; readonly text: string }
+  | { readonly do: 'field'; readonly by: 1 | -1 }
+  | { readonly do: 'turn'; readonly by: 1 | -1 }
+  | { readonly do: 'accept' }
+  | { readonly do: 'cancel' }
+  // The program itself.
+  | { readonly do: 'leave'; readonly how: Leave }
+  // From outside.
+  | { readonly do: 'recorded'; readonly facts: readonly Fact[] }
+  | { readonly do: 'changed-elsewhere'; readonly log: readonly Fact[] }
+  /** The same facts as they stand in the file: who and when, the ids of actions. */
+  | { readonly do: 'same-facts'; readonly log: readonly Fact[] }
+  | { readonly do: 'clock'; readonly now: Now }
+
+export type Leave = 'quit' | 'interrupt' | 'suspend'
+
+/** Where an action leads: the desk after it, facts to record as one action, or out of the screen. */
+export interface Step {
+  readonly desk: Desk
+  readonly record?: readonly NewFact[]
+  readonly leave?: Leave
+}

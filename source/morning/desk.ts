@@ -1,0 +1,144 @@
+/** The state of the screen as a whole: the herd, the list shown, what lies on top of it. Never changed in place. */
+import { type AnimalRecord, type HerdBook, openBook } from '../breeding/book.ts'
+import { type Day, dayIso } from '../breeding/day.ts'
+import type { Fact, NewFact } from '../breeding/facts.ts'
+import type { Row } from '../breeding/list.ts'
+import { morningList } from '../breeding/morning-list.ts'
+import { standingOn } from '../breeding/standing.ts'
+import { foundByNumber } from './find.ts'
+import type { OpenForm } from './forms/edit.ts'
+import type { Setting } from './forms/form.ts'
+import { type History, historyOf } from './history.ts'
+import { because, type Message } from './message.ts'
+import type { Now } from './now.ts'
+import { type Page, pageOf, rowAt, rowOf } from './page.ts'
+
+/** Which screen is shown. */
+export type Place =
+  | { readonly at: 'morning-list' }
+  | { readonly at: 'animal'; readonly animal: string; readonly pointer: number }
+  | { readonly at: 'help'; readonly top: number }
+
+/** What lies on top of a screen and takes the keys. */
+export type Slip =
+  | { readonly is: 'form'; readonly form: OpenForm }
+  /** Facts that are recorded when confirmed. */
+  | {
+      readonly is: 'question'
+      readonly code: string
+      readonly facts: readonly NewFact[]
+      readonly said: Message
+    }
+  /** What can be recorded about her. */
+  | { readonly is: 'menu' }
+  | { readonly is: 'day'; readonly text: string; readonly wrong: boolean }
+  | { readonly is: 'initials'; readonly text: string }
+  /** Cautions of the day in full, once a day, and who is recording. */
+  | { readonly is: 'opening'; readonly text: string }
+  | { readonly is: 'search'; readonly text: string; readonly at: number }
+
+export interface Desk {
+  /** Every fact in order of recording. */
+  readonly log: readonly Fact[]
+  readonly book: HerdBook
+  readonly history: History
+  readonly now: Now
+  /** Initials of who records. */
+  readonly by: string | undefined
+  readonly page: Page
+  /** The screens that lie open, the one shown last; the first is the morning list. */
+  readonly places: readonly Place[]
+  readonly slip: Slip | undefined
+  /** Digits of a number that is being typed. */
+  readonly typed: string
+  readonly said: Message | undefined
+}
+
+/**
+ * The desk as it is when the program opens: the morning list of today.
+ *
+ * @param log every fact of the herd in order of recording, @param now the moment of opening
+ * @param by initials, where they are known
+ * @example openDesk(log, { day: isoDay('2026-05-28'), time: '05:15' }, undefined).page.list.day
+ */
+export function openDesk(log: readonly Fact[], now: Now, by: string | undefined): Desk {
+  const book = openBook(log)
+  return {
+    log,
+    book,
+    history: historyOf(log),
+    now,
+    by,
+    page: pageOf(morningList(book, now.day), book, undefined),
+    places: [{ at: 'morning-list' }],
+    slip: { is: 'opening', text: by ?? '' },
+    typed: '',
+    said: undefined,
+  }
+}
+
+/** The desk with other facts: book, list and history made anew. */
+export function withLog(desk: Desk, log: readonly Fact[]): Desk {
+  const book = openBook(log)
+  const page = pageOf(morningList(book, desk.page.list.day), book, desk.page)
+  return { ...desk, log, book, history: historyOf(log), page }
+}
+
+/** The desk with the list of another day. */
+export const withDay = (desk: Desk, day: Day): Desk => ({
+  ...desk,
+  page: pageOf(morningList(desk.book, day), desk.book, { ...desk.page, items: [], pointer: 0 }),
+})
+
+/** Whether the list shown is today's. */
+export const showsToday = (desk: Desk): boolean => desk.page.list.day === desk.now.day
+
+export const placeOf = (desk: Desk): Place => desk.places[desk.places.length - 1] ?? { at: 'morning-list' }
+
+/** The animal that a key is about, and her row on the list shown; or why there is none. */
+export type Subject =
+  | { readonly animal: AnimalRecord; readonly row: Row | undefined; readonly whyNot?: undefined }
+  | { readonly whyNot: Message }
+
+/** Whom a key is about: the number being typed, else the animal whose page is open, else the row pointed at. */
+export function subjectOf(desk: Desk): Subject {
+  if (desk.typed !== '') {
+    const found = foundByNumber(desk.book, desk.typed)
+    if (found.animal === undefined)
+      return {
+        whyNot: because(found.many === 0 ? 'no-such-number' : 'many-such-tags', {
+          typed: desk.typed,
+          many: found.many,
+        }),
+      }
+    return subject(desk, found.animal)
+  }
+  const place = placeOf(desk)
+  if (place.at === 'animal') {
+    const animal = desk.book.animals.get(place.animal)
+    return animal === undefined ? { whyNot: because('no-animal-here') } : subject(desk, animal)
+  }
+  const row = rowAt(desk.page)
+  const item = desk.page.items[desk.page.pointer]
+  const id = row?.animal ?? (item?.is === 'fact' ? item.fact.about : undefined)
+  const animal = id === undefined ? undefined : desk.book.animals.get(id)
+  return animal === undefined ? { whyNot: because('no-animal-here') } : subject(desk, animal)
+}
+
+const subject = (desk: Desk, animal: AnimalRecord): Subject => ({ animal, row: rowOf(desk.page, animal.id) })
+
+/** The date that facts are meant for: the day shown, today at the latest. */
+export const dateFor = (desk: Desk): string => dayIso(Math.min(desk.page.list.day, desk.now.day) as Day)
+
+/** What forms and the usual thing are told about an animal. */
+export function settingOf(desk: Desk, animal: AnimalRecord, row: Row | undefined): Setting {
+  return {
+    book: desk.book,
+    now: desk.now,
+    by: desk.by,
+    animal,
+    row,
+    standing: standingOn(desk.book, animal, desk.page.list.day),
+    date: dateFor(desk),
+  }
+}

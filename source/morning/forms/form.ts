@@ -1,0 +1,81 @@
+/** What a form is: fields with their text, checked as a whole and turned into facts. Data; no words, no screen. */
+import type { AnimalRecord, HerdBook } from '../../breeding/book.ts'
+import type { NewFact } from '../../breeding/facts.ts'
+import type { Row } from '../../breeding/list.ts'
+import type { Problem } from '../../breeding/problem.ts'
+import type { Standing } from '../../breeding/standing.ts'
+import type { Now } from '../now.ts'
+
+/** Kinds of forms: one for each kind of fact about an animal that is recorded by hand. */
+export const formNames = [
+  'heat',
+  'service',
+  'check',
+  'examined',
+  'hold',
+  'to-bull',
+  'note',
+  'bar',
+  'unbar',
+  'calving',
+  'loss',
+  'left',
+  'score',
+  'dry',
+  'with-bull',
+  'from-bull',
+  'bull-service',
+] as const
+export type FormName = (typeof formNames)[number]
+
+/** Text of each field by its name; empty where nothing is known. */
+export type Values = Readonly<Record<string, string>>
+
+/** `pick`: text with suggestions to choose from. */
+export type Input = 'date' | 'time' | 'choice' | 'pick' | 'number' | 'text'
+
+export interface Field {
+  readonly name: string
+  readonly input: Input
+  /** Of a choice, in order; an empty text stands for "not known". */
+  readonly choices?: readonly string[]
+  /** Of a pick: what may be chosen, the best first. */
+  readonly picks?: readonly Pick[]
+  readonly optional?: boolean
+}
+
+/** A suggestion: choosing it fills these fields. */
+export interface Pick {
+  readonly fills: Values
+  /** Of straws: how many are left. */
+  readonly left?: number
+}
+
+/** What a form knows of the herd while it is open. */
+export interface Setting {
+  readonly book: HerdBook
+  readonly now: Now
+  readonly by: string | undefined
+  readonly animal: AnimalRecord
+  /** Her row on the list shown. */
+  readonly row: Row | undefined
+  /** Her standing on the day shown. */
+  readonly standing: Standing
+  /** The day that the facts are meant for unless changed: the day shown, today at the latest. */
+  readonly date: string
+}
+
+/** What the values come to: facts, or what is wrong with which field. */
+export type Reading =
+  | { readonly facts: readonly NewFact[]; readonly wrong?: undefined }
+  | { readonly wrong: Readonly<Record<string, Problem>> }
+
+export interface Form {
+  readonly name: FormName
+  readonly fields: (setting: Setting) => readonly Field[]
+  /** What stands in the fields when the form opens. */
+  readonly begin: (setting: Setting) => Values
+  readonly read: (values: Values, setting: Setting) => Reading
+  /** Code of a danger that must be confirmed before these facts are recorded. */
+  readonly danger?: (values: Values, setting: Setting) => string | undefined
+}

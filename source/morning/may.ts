@@ -1,0 +1,70 @@
+/** Whether an action may be done now, and if not, why: read by the reducer, the footer and the help alike. */
+import type { Action } from './action.ts'
+import { type Desk, placeOf, settingOf, showsToday, subjectOf } from './desk.ts'
+import type { FormName } from './forms/form.ts'
+import { because, type Message } from './message.ts'
+import { usualOf } from './usual.ts'
+
+/** Forms that may be filled in for an animal that has left, or for a male. */
+const forAnyone: readonly FormName[] = ['note']
+const forMales: readonly FormName[] = ['note', 'left', 'hold', 'score']
+
+/**
+ * Why an action cannot be done now; undefined where it can.
+ *
+ * @example whyNot(deskOfTomorrow, { do: 'usual' })?.code // 'list-ahead'
+ */
+export function whyNot(desk: Desk, action: Action): Message | undefined {
+  switch (action.do) {
+    case 'usual':
+    case 'heat-now':
+      return notNow(desk) ?? notForHer(desk, action)
+    case 'fill-in':
+      return listAhead(desk) ?? notForHer(desk, action)
+    case 'form':
+      return listAhead(desk) ?? notForHer(desk, action)
+    case 'slip':
+      return action.slip === 'menu' ? (listAhead(desk) ?? notForHer(desk, action)) : undefined
+    case 'open-animal':
+      return subjectOf(desk).whyNot
+    case 'look-all':
+      return notNow(desk) ?? (watchToDo(desk).length === 0 ? because('no-watch') : undefined)
+    case 'undo':
+      return desk.history.last === undefined ? because('nothing-to-take-back') : undefined
+    case 'redo':
+      return desk.history.takenBack === undefined ? because('nothing-to-put-back') : undefined
+    case 'unfold':
+      return desk.page.items.some((item) => item.is === 'with-bull') ? undefined : because('nothing-folded')
+    default:
+      return undefined
+  }
+}
+
+/** Rows of the repeat-heat watch that nobody has looked at yet. */
+export const watchToDo = (desk: Desk) =>
+  desk.page.list.rows.filter((row) => row.section === 'repeat-heat-watch' && !row.done)
+
+const listAhead = (desk: Desk): Message | undefined =>
+  desk.page.list.day > desk.now.day ? because('list-ahead') : undefined
+
+/** One key records as of now: only on today's list. */
+const notNow = (desk: Desk): Message | undefined =>
+  listAhead(desk) ?? (showsToday(desk) ? undefined : because('list-past'))
+
+function notForHer(desk: Desk, action: Action): Message | undefined {
+  const her = subjectOf(desk)
+  if (her.whyNot !== undefined) return her.whyNot
+  const { number } = her.animal
+  const setting = settingOf(desk, her.animal, her.row)
+  const form = action.do === 'form' ? action.form : undefined
+  if (setting.standing.leftOn !== undefined && !(form !== undefined && forAnyone.includes(form)))
+    return because('has-left', { number })
+  if (!setting.standing.female && action.do !== 'slip' && !(form !== undefined && forMales.includes(form)))
+    return because('is-male', { number })
+  if (action.do !== 'usual' && action.do !== 'fill-in') return undefined
+  if (her.row === undefined)
+    return because(placeOf(desk).at === 'animal' ? 'no-usual' : 'not-on-list', { number })
+  if (action.do === 'fill-in') return undefined
+  const usual = usualOf(her.row, setting)
+  return 'whyNot' in usual ? because(usual.whyNot, { number }) : undefined
+}

@@ -1,0 +1,20 @@
+/** What is said in one line after something was done, or could not be: data, the words come on the screen. */
+import type { NewFact } from '../breeding/facts.ts'
+import type { Section } from '../breeding/list.ts'
+
+export interface Message {
+  /** `done`: it was recorded. `why`: it was not, and why. `care`: a danger goes with it. */
+  readonly tone: 'done' | 'why' | 'care'
+  readonly code: string
+  readonly values?: Readonly<Record<string, string | number>>
+  /** The facts it speaks of. */
+  readonly facts?: readonly NewFact[]
+  /** Section where the animal of the facts stands now. */
+  readonly stands?: Section
+}
+
+export const because = (code: string, values?: Message['values']): Message => ({
+  tone: 'why',
+  code,
+  ...(values === undefined ? {} : { values }),
+})

@@ -1,0 +1,146 @@
+/** An animal in a column of text: why she is on the list, her cycle, her chances, the straw. For the page and beside the list. */
+
+import { chanceInCalf } from '../../breeding/animal-chances.ts'
+import type { AnimalRecord } from '../../breeding/book.ts'
+import { type Day, plusDays } from '../../breeding/day.ts'
+import { DUE_BAND } from '../../breeding/gestation.ts'
+import type { Row } from '../../breeding/list.ts'
+import { nextReturn } from '../../breeding/next-return.ts'
+import { ratesOfPolicy } from '../../breeding/rates-of-policy.ts'
+import { daysCalved, type Standing, standingOn } from '../../breeding/standing.ts'
+import type { Desk } from '../../morning/desk.ts'
+import { dateInWords, shortDate } from '../../words/dates.ts'
+import { reasonWords, sectionNames, warningWords } from '../../words/list.ts'
+import { safeText } from '../../words/safe.ts'
+import { strawReason } from '../../words/straws.ts'
+import { bit, type Line } from '../line.tsx'
+import type { Theme, Tone } from '../theme.ts'
+import { wrap } from '../width.ts'
+import { animalWords } from '../words/animal.ts'
+import { cautions, cautionsOf } from '../words/cautions.ts'
+import { cycleRuler } from './ruler.ts'
+import { strawFor } from './straw.ts'
+import { cycleLines } from './timeline.ts'
+
+/** What the column is drawn from. */
+export interface About {
+  readonly desk: Desk
+  readonly animal: AnimalRecord
+  readonly row: Row | undefined
+  readonly standing: Standing
+  readonly cells: number
+  readonly theme: Theme
+}
+
+export const aboutOf = (
+  desk: Desk,
+  animal: AnimalRecord,
+  row: Row | undefined,
+  cells: number,
+  theme: Theme,
+): About => ({ desk, animal, row, cells, theme, standing: standingOn(desk.book, animal, desk.page.list.day) })
+
+/** Text on as many lines as it needs. */
+export const paragraph = ({ cells, theme }: About, text: string, tone: Tone = 'plain', most = 6): Line[] =>
+  wrap(text, cells, most, theme.signs.cut).map((line) => [bit(line, tone)])
+
+/** Number and name, where she belongs, her tags. */
+export function titleLines(about: About): Line[] {
+  const { animal, standing } = about
+  const { name, officialId, electronicId } = animal.record
+  const lines: Line[] = [
+    [bit(safeText(animal.number), 'strong'), bit(name === undefined ? '' : `  ${safeText(name)}`, 'strong')],
+    ...paragraph(about, animalWords.belongs(standing), 'plain', 2),
+  ]
+  const tags = [officialId, electronicId].filter((tag) => tag !== undefined).map(safeText)
+  if (tags.length > 0) lines.push(...paragraph(about, animalWords.tags(tags), 'faint', 1))
+  return lines
+}
+
+/** Why she stands where she stands: the rule's sentence with its numbers, then the warnings. */
+export function whyLines(about: About): Line[] {
+  const { row, desk, standing } = about
+  if (row === undefined) return paragraph(about, animalWords.notOnList, 'faint', 1)
+  const { policy } = desk.book
+  const since = animalWords.since(row, standing)
+  return [
+    ...row.reasons.flatMap((reason, index) =>
+      paragraph(
+        about,
+        `${index === 0 && since !== '' ? `${since} ` : ''}${reasonWords[reason].sentence(policy)}`,
+        row.section === 'take-care' ? 'care' : 'plain',
+      ),
+    ),
+    ...row.warnings.flatMap((warning) =>
+      paragraph(about, `${about.theme.signs.warning} ${warningWords[warning].sentence(policy)}`, 'care'),
+    ),
+    ...(row.also === undefined
+      ? []
+      : paragraph(about, animalWords.otherwise(sectionNames[row.also]), 'faint', 1)),
+  ]
+}
+
+/** Chances used, in calf or not, what is due and when. */
+export function standingLines(about: About): Line[] {
+  const { desk, standing } = about
+  const { policy } = desk.book
+  const said: string[] = []
+  const calved = daysCalved(standing)
+  if (calved !== undefined && !standing.inCalf) said.push(animalWords.calved(calved))
+  if (standing.season !== undefined && standing.female && !standing.inCalf)
+    said.push(animalWords.chances(standing.chancesUsed, policy.chances))
+  const conceived = standing.pregnancy?.conception
+  if (standing.inCalf)
+    said.push(
+      conceived === undefined ? animalWords.inCalf : animalWords.inCalfSince(standing.today - conceived.day),
+    )
+  const chance = chanceInCalf(standing, desk.book, ratesOfPolicy(policy))
+  if (chance !== undefined && !standing.inCalf) said.push(animalWords.chanceInCalf(chance))
+  const lines = said.length === 0 ? [] : paragraph(about, `${said.join(', ')}.`)
+  if (standing.due !== undefined) lines.push(...paragraph(about, dueWords(standing.due, standing.dryOff)))
+  const next = nextReturn(standing, policy)
+  if (next !== undefined && standing.lastService !== undefined)
+    lines.push(...paragraph(about, animalWords.nextReturn(shortDate(next.from), shortDate(next.to))))
+  return lines
+}
+
+const dueWords = (due: Day, dryOff: Day | undefined): string =>
+  animalWords.due(
+    dateInWords(due),
+    shortDate(plusDays(due, -DUE_BAND)),
+    shortDate(plusDays(due, DUE_BAND)),
+    dryOff === undefined ? undefined : shortDate(dryOff),
+  )
+
+/** The proposed straw and why it is this one. */
+export function strawLines(about: About): Line[] {
+  const { row, desk, standing } = about
+  const choice = strawFor(desk, standing, row)
+  if (row?.straw === undefined && choice === undefined) return []
+  const lines: Line[] = []
+  if (row?.straw !== undefined)
+    lines.push([bit(animalWords.straw), bit(`${safeText(row.straw.sire)} ${row.straw.straw}`, 'strong')])
+  for (const reason of choice?.reasons ?? []) lines.push(...paragraph(about, strawReason(reason), 'faint', 2))
+  return lines
+}
+
+/** The cautions of her section in full. */
+export const cautionLines = (about: About): Line[] =>
+  about.row === undefined
+    ? []
+    : cautionsOf[about.row.section].flatMap((name) => paragraph(about, cautions[name].full, 'faint'))
+
+/** The whole column: parts with a blank line between them. */
+export function aboutLines(about: About): readonly Line[] {
+  const parts = [
+    titleLines(about),
+    whyLines(about),
+    [...cycleRuler(about), ...standingLines(about)],
+    strawLines(about),
+    cycleLines(about, 8),
+    cautionLines(about),
+  ]
+  return parts
+    .filter((part) => part.length > 0)
+    .flatMap((part, index) => (index === 0 ? part : [[], ...part]))
+}

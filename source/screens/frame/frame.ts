@@ -1,0 +1,136 @@
+/** A whole screen as lines: head, page, the page beside it or the strip below it, slip, what was said, keys. Pure. */
+import { type Desk, placeOf, subjectOf } from '../../morning/desk.ts'
+import { aboutLines, aboutOf, whyLines } from '../animal/about.ts'
+import { animalPage } from '../animal/page.ts'
+import { helpLines } from '../help/page.ts'
+import type { View } from '../keys.ts'
+import { bit, type Line } from '../line.tsx'
+import { columnsFor, type Drawing, itemLine, longestNumber } from '../morning-list/rows.ts'
+import type { Saving } from '../session.ts'
+import { pages, type Size, windowFrom } from '../size.ts'
+import { slipLines } from '../slips/slip.ts'
+import type { Theme } from '../theme.ts'
+import { screenWords } from '../words/screen.ts'
+import { foot, said } from './foot.ts'
+import { header } from './header.ts'
+
+export interface Frame {
+  readonly head: readonly Line[]
+  /** Exactly as many lines as there is room for between head and what lies below. */
+  readonly body: readonly Line[]
+  /** The page beside; empty on a narrow screen. */
+  readonly beside: readonly Line[]
+  /** Strip or slip, then what was said. */
+  readonly below: readonly Line[]
+  readonly foot: Line
+  readonly widths: { readonly first: number; readonly second: number }
+  /** What the keys are told of the screen. */
+  readonly view: View
+  /** First line of the window on the page, to begin the next frame from. */
+  readonly top: number
+}
+
+/** Lines of the reason below a list that has no page beside it. */
+const STRIP = 2
+/** Lines that a list keeps when a slip lies on it, where there is room. */
+const LEAST_BODY = 3
+/** Lines of what was said. */
+const SAID = 2
+
+/**
+ * The frame of a desk.
+ *
+ * @param size cells that may be drawn, 60 x 16 or more, @param top first line of the window of the last frame
+ * @example frameOf(desk, saving, { columns: 80, rows: 24 }, theme, 0).body.length // 16
+ */
+export function frameOf(desk: Desk, saving: Saving, size: Size, theme: Theme, top: number): Frame {
+  const widths = pages(size)
+  const head = header(desk, saving, size.columns, theme)
+  const message = said(desk, saving, size.columns, theme, SAID)
+  const rest = size.rows - head.length - Math.max(1, message.length) - 1
+  const slip =
+    desk.slip === undefined
+      ? []
+      : slipLines(desk, desk.slip, widths.first, rest - LEAST_BODY, theme).slice(0, rest)
+  const strip = desk.slip === undefined && widths.second === 0 ? stripLines(desk, size.columns, theme) : []
+  const under = desk.slip === undefined ? strip : slip
+  const height = Math.max(0, rest - under.length)
+  const page = pageLines(desk, widths.first, height, theme, top)
+  const beside = widths.second === 0 ? [] : besideLines(desk, widths.second, theme)
+  const view = { rows: Math.max(1, height), furthest: Math.max(0, page.total - height) }
+  return {
+    head,
+    body: filled(page.lines, height),
+    beside,
+    below: [...under, ...(message.length === 0 ? [[]] : message)],
+    foot: foot(desk, view, size.columns, theme),
+    widths,
+    view,
+    top: page.top,
+  }
+}
+
+const filled = (lines: readonly Line[], height: number): readonly Line[] =>
+  lines.length >= height
+    ? lines.slice(0, height)
+    : [...lines, ...Array.from({ length: height - lines.length }, (): Line => [])]
+
+interface PageLines {
+  readonly lines: readonly Line[]
+  readonly total: number
+  readonly top: number
+}
+
+function pageLines(desk: Desk, cells: number, height: number, theme: Theme, before: number): PageLines {
+  const place = placeOf(desk)
+  if (place.at === 'help') {
+    const lines = helpLines(desk, cells, theme)
+    return { lines: lines.slice(place.top, place.top + height), total: lines.length, top: place.top }
+  }
+  if (place.at === 'animal') {
+    const animal = desk.book.animals.get(place.animal)
+    if (animal === undefined) return { lines: [], total: 0, top: 0 }
+    const { top: about, facts } = animalPage(desk, animal, place, cells, theme)
+    const kept = about.slice(0, Math.max(0, height - LEAST_BODY))
+    const room = Math.max(0, height - kept.length)
+    const top = windowFrom(0, place.pointer, facts.length, room)
+    return { lines: [...kept, ...facts.slice(top, top + room)], total: facts.length, top: 0 }
+  }
+  return listLines(desk, cells, height, theme, before)
+}
+
+function listLines(desk: Desk, cells: number, height: number, theme: Theme, before: number): PageLines {
+  const { page, book } = desk
+  if (page.items.length === 0)
+    return {
+      lines: [[], [bit(` ${screenWords.nothing}`, 'strong')], [bit(` ${screenWords.nothingWhy}`)]],
+      total: 0,
+      top: 0,
+    }
+  const columns = columnsFor(cells, longestNumber(page))
+  const drawing: Drawing = { book, day: page.list.day, theme, cells, columns }
+  const top = windowFrom(before, Math.max(0, page.pointer), page.items.length, height, 1)
+  const lines = page.items
+    .slice(top, top + height)
+    .map((item, index) => itemLine(item, top + index === page.pointer, drawing))
+  return { lines, total: page.items.length, top }
+}
+
+/** Why the animal pointed at is on the list, below a list without a page beside it. */
+function stripLines(desk: Desk, cells: number, theme: Theme): readonly Line[] {
+  if (placeOf(desk).at !== 'morning-list') return []
+  const her = subjectOf(desk)
+  if (her.whyNot !== undefined) return filled([], STRIP)
+  const about = aboutOf(desk, her.animal, her.row, cells - 2, theme)
+  const lines = whyLines(about)
+    .slice(0, STRIP)
+    .map((line): Line => [bit(' '), ...line])
+  return filled(lines, STRIP)
+}
+
+function besideLines(desk: Desk, cells: number, theme: Theme): readonly Line[] {
+  const place = placeOf(desk)
+  if (place.at !== 'morning-list') return []
+  const her = subjectOf(desk)
+  return her.whyNot === undefined ? aboutLines(aboutOf(desk, her.animal, her.row, cells, theme)) : []
+}

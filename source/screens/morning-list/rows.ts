@@ -1,0 +1,185 @@
+/** The lines of the morning list: one for each item of the page. */
+import type { HerdBook } from '../../breeding/book.ts'
+import { type Day, dayIso } from '../../breeding/day.ts'
+import type { AnimalFact } from '../../breeding/facts.ts'
+import type { Row } from '../../breeding/list.ts'
+import type { Item, Page } from '../../morning/page.ts'
+import { informs } from '../../morning/page.ts'
+import { shortDate } from '../../words/dates.ts'
+import { factWords } from '../../words/facts.ts'
+import { reasonWords, sectionNames, warningWords } from '../../words/list.ts'
+import { safeText } from '../../words/safe.ts'
+import { type Bit, bit, type Line, lineWidth } from '../line.tsx'
+import type { Theme, Tone } from '../theme.ts'
+import { cut, fill, widthOf } from '../width.ts'
+import { cautions, cautionsOf } from '../words/cautions.ts'
+import { lastWords, screenWords, whenWords } from '../words/screen.ts'
+
+/** Cells of the columns of a row on a page of some width. */
+export interface Columns {
+  readonly number: number
+  readonly name: number
+  readonly why: number
+  readonly when: number
+  readonly last: number
+}
+
+/** Pointer, tick and margin. */
+const MARGIN = 5
+/** Narrower than this there is no room for names. */
+const NAMES_FROM = 70
+
+/**
+ * Columns for a page.
+ *
+ * @param longest characters of the longest number on it
+ * @example columnsFor(80, 3) // { number: 4, name: 11, why: 27, when: 15, last: 14 }
+ */
+export function columnsFor(cells: number, longest: number): Columns {
+  const number = Math.min(8, Math.max(4, longest))
+  const name = cells < NAMES_FROM ? 0 : cells < 90 ? 10 : 12
+  const when = cells < NAMES_FROM ? 14 : 15
+  const last = cells < NAMES_FROM ? 13 : 15
+  const gaps = name > 0 ? 4 : 3
+  return { number, name, when, last, why: Math.max(8, cells - MARGIN - number - name - when - last - gaps) }
+}
+
+export const longestNumber = (page: Page): number =>
+  page.list.rows.reduce((most, row) => Math.max(most, widthOf(row.number)), 0)
+
+/** What the lines are drawn from. */
+export interface Drawing {
+  readonly book: HerdBook
+  readonly day: Day
+  readonly theme: Theme
+  readonly cells: number
+  readonly columns: Columns
+}
+
+/** The line of an item. */
+export function itemLine(item: Item, pointed: boolean, drawing: Drawing): Line {
+  switch (item.is) {
+    case 'heading':
+      return headingLine(item, drawing)
+    case 'row':
+      return rowLine(item.row, pointed, drawing)
+    case 'with-bull':
+      return margin(pointed, ' ', drawing, [
+        bit(screenWords.withBull(item.count), pointed ? 'pointed' : 'plain'),
+        bit(`  ${item.open ? screenWords.fold.open : screenWords.fold.closed}`, 'faint'),
+      ])
+    case 'visit':
+      return margin(false, ' ', drawing, [
+        bit(screenWords.visit(item.visit.ready, shortDate(item.visit.visit))),
+      ])
+    case 'also':
+      return ruled(screenWords.also(item.count), '', '', drawing)
+    case 'fact':
+      return factLine(item.fact as AnimalFact, pointed, drawing)
+  }
+}
+
+function headingLine(item: Item & { is: 'heading' }, drawing: Drawing): Line {
+  const caution = cautionsOf[item.section][0]
+  const counts = informs(item.section)
+    ? item.toDo + item.done > 0
+      ? screenWords.animals(item.toDo + item.done)
+      : ''
+    : [item.toDo > 0 ? screenWords.toDo(item.toDo) : '', item.done > 0 ? screenWords.done(item.done) : '']
+        .filter((part) => part !== '')
+        .join(', ')
+  return ruled(
+    sectionNames[item.section],
+    caution === undefined ? '' : cautions[caution].short,
+    counts,
+    drawing,
+  )
+}
+
+/** A heading on a ruled line: its name, a short caution, a rule, the counts. */
+function ruled(name: string, caution: string, counts: string, { theme, cells }: Drawing): Line {
+  const { rule } = theme.signs
+  const head: Bit[] = [bit(rule.repeat(2), 'rule'), bit(` ${name} `, 'heading')]
+  const tail: Bit[] = counts === '' ? [] : [bit(` ${counts} `), bit(rule, 'rule')]
+  const free = cells - lineWidth(head) - lineWidth(tail)
+  const warned: Bit[] =
+    caution !== '' && widthOf(caution) + 8 <= free
+      ? [bit(rule.repeat(2), 'rule'), bit(` ${theme.signs.warning} ${caution} `, 'care')]
+      : []
+  return [...head, ...warned, bit(rule.repeat(Math.max(0, free - lineWidth(warned))), 'rule'), ...tail]
+}
+
+/** Pointer, tick and the margin of the page. */
+function margin(pointed: boolean, tick: string, { theme }: Drawing, rest: Line, tone: Tone = 'plain'): Line {
+  const { signs } = theme
+  return [
+    bit(pointed ? `${signs.pointer} ` : '  ', 'light'),
+    bit(tick, tone),
+    bit(` ${signs.margin}`, 'rule'),
+    ...rest,
+  ]
+}
+
+function rowLine(row: Row, pointed: boolean, drawing: Drawing): Line {
+  const { book, theme, columns } = drawing
+  const { signs } = theme
+  const record = book.animals.get(row.animal)?.record
+  const tone: Tone = row.done ? 'faint' : pointed ? 'pointed' : 'plain'
+  const number = bit(
+    fill(safeText(row.number), columns.number, signs.cut, 'right'),
+    row.done ? 'faint' : 'strong',
+  )
+  const name =
+    columns.name === 0 ? [] : [bit(` ${fill(safeText(record?.name ?? ''), columns.name, signs.cut)}`, tone)]
+  const rest = row.done ? doneCells(row, drawing) : openCells(row, tone, drawing)
+  const tick = informs(row.section) && !row.done ? ' ' : row.done ? signs.done : signs.toDo
+  return margin(pointed, tick, drawing, [number, ...name, ...rest], row.done ? 'good' : 'plain')
+}
+
+/** Why, when, and the straw or chance. Warnings follow the reason, marked with a sign. */
+function openCells(row: Row, tone: Tone, { theme, columns }: Drawing): Line {
+  const { signs } = theme
+  const [reason] = row.reasons
+  const why = reason === undefined ? '' : reasonWords[reason].phrase
+  const warned = row.warnings.map((warning) => `${signs.warning} ${warningWords[warning].phrase}`).join(' ')
+  const room = columns.why - Math.min(widthOf(why), columns.why)
+  const danger = row.section === 'take-care'
+  return [
+    bit(' '),
+    bit(cut(why, columns.why, signs.cut), danger ? 'care' : tone),
+    bit(fill(warned === '' ? '' : ` ${warned}`, room, signs.cut), 'care'),
+    bit(` ${fill(whenWords(row), columns.when, signs.cut)}`, tone),
+    bit(` ${fill(lastWords(row), columns.last, signs.cut)}`, tone),
+  ]
+}
+
+/** What ticked the row, in the place of why and when. */
+function doneCells(row: Row, { book, day, theme, columns }: Drawing): Line {
+  const date = dayIso(day)
+  const facts = (book.animals.get(row.animal)?.happenings ?? [])
+    .filter(({ fact }) => fact.date === date)
+    .map(({ fact }) => `${factWords(fact)}${fact.time === undefined ? '' : `, ${safeText(fact.time)}`}`)
+  const cells = columns.why + columns.when + columns.last + 2
+  return [bit(` ${fill(facts.at(-1) ?? '', cells, theme.signs.cut)}`, 'faint')]
+}
+
+function factLine(fact: AnimalFact, pointed: boolean, drawing: Drawing): Line {
+  const { book, theme, cells, columns } = drawing
+  const record = book.animals.get(fact.about)?.record
+  const tone: Tone = pointed ? 'pointed' : 'plain'
+  const time = fact.time === undefined ? '' : `, ${safeText(fact.time)}`
+  const name =
+    columns.name === 0 ? '' : ` ${fill(safeText(record?.name ?? ''), columns.name, theme.signs.cut)}`
+  const room = cells - MARGIN - columns.number - widthOf(name) - 1
+  return margin(
+    pointed,
+    theme.signs.done,
+    drawing,
+    [
+      bit(fill(safeText(record?.number ?? ''), columns.number, theme.signs.cut, 'right'), 'strong'),
+      bit(name, tone),
+      bit(` ${cut(`${factWords(fact)}${time}`, room, theme.signs.cut)}`, tone),
+    ],
+    'good',
+  )
+}

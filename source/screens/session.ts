@@ -1,0 +1,199 @@
+/**
+ * A session at the screen: the desk, the herd that it records in, and the clock. Keys go in one at a time, each
+ * seeing what the one before it did; the screen is told after all keys that arrived together.
+ */
+import { openBook } from '../breeding/book.ts'
+import type { Fact, NewFact } from '../breeding/facts.ts'
+import type { Outcome, Problem } from '../breeding/problem.ts'
+import { act } from '../morning/act.ts'
+import type { Action, Leave } from '../morning/action.ts'
+import { type Desk, openDesk } from '../morning/desk.ts'
+import { because } from '../morning/message.ts'
+import type { Now } from '../morning/now.ts'
+import { sentence } from '../words/index.ts'
+import type { KeyName } from './input/split.ts'
+import { meaningOf, type View } from './keys.ts'
+
+/** What the screen needs of an open herd: herd/store.ts has it. */
+export interface Herd {
+  readonly state: HerdState
+  readonly subscribe: (listener: () => void) => () => void
+  readonly record: (facts: readonly NewFact[], by?: string) => Promise<Outcome<readonly Fact[]>>
+  readonly poll: () => Promise<void>
+}
+export interface HerdState {
+  readonly facts: readonly Fact[]
+  readonly unsaved: readonly Fact[]
+  readonly mode: 'writable' | 'read-only'
+  readonly saving: 'saved' | 'saving' | 'not-saved'
+  readonly trouble: readonly Problem[]
+  readonly problems: readonly Problem[]
+}
+
+/** What a session is given from outside. */
+export interface Setup {
+  readonly herd: Herd
+  /** The moment on the farm; reads the clock. */
+  readonly now: (zone: string) => Now
+  /** Makes facts of what one action says, with ids; see herd/recording.ts. */
+  readonly stamp: (facts: readonly NewFact[], by: string | undefined) => readonly Fact[]
+  readonly by: string | undefined
+}
+
+/** What the screen shows: immutable, another object after every change. */
+export interface Shown {
+  readonly desk: Desk
+  readonly saving: Saving
+}
+export interface Saving {
+  readonly state: 'saved' | 'saving' | 'not-saved' | 'read-only'
+  readonly waiting: number
+  readonly problems: readonly Problem[]
+}
+
+/** How often the clock and the file are looked at, milliseconds. */
+const LOOK_EVERY = 2000
+
+export class Session {
+  readonly #setup: Setup
+  readonly #listeners = new Set<() => void>()
+  /** Facts that were recorded here and that the herd has not shown in its state yet. */
+  #sent: readonly Fact[] = []
+  #desk: Desk
+  #shown: Shown
+  #ends: (() => void)[] = []
+  #leave: (how: Leave) => void = () => {}
+
+  constructor(setup: Setup) {
+    this.#setup = setup
+    const log = logOf(setup.herd.state)
+    const { zone } = openBook(log.filter((fact) => fact.kind === 'farm')).farm
+    this.#desk = openDesk(log, setup.now(zone), setup.by)
+    this.#shown = { desk: this.#desk, saving: savingOf(setup.herd.state, 0) }
+  }
+
+  get shown(): Shown {
+    return this.#shown
+  }
+
+  subscribe = (listener: () => void): (() => void) => {
+    this.#listeners.add(listener)
+    return () => this.#listeners.delete(listener)
+  }
+
+  /** Looks at the clock and the file from now on, until `stop`. @param leave called when the user leaves */
+  start(leave: (how: Leave) => void): void {
+    this.#leave = leave
+    const timer = setInterval(() => {
+      this.tick()
+      void this.#setup.herd.poll()
+    }, LOOK_EVERY)
+    timer.unref()
+    this.#ends = [() => clearInterval(timer), this.#setup.herd.subscribe(() => this.#herdChanged())]
+  }
+
+  stop(): void {
+    for (const end of this.#ends) end()
+    this.#ends = []
+  }
+
+  /** Looks at the clock once. */
+  tick(): void {
+    const now = this.#setup.now(this.#desk.book.farm.zone)
+    if (now.day === this.#desk.now.day && now.time === this.#desk.now.time) return
+    this.#do({ do: 'clock', now })
+    this.#tell()
+  }
+
+  /** Keys that arrived together, in order. */
+  press(keys: readonly KeyName[], view: View): void {
+    this.#do({ do: 'clock', now: this.#setup.now(this.#desk.book.farm.zone) })
+    for (const key of keys) {
+      const meaning = meaningOf(this.#desk, key, view)
+      if ('do' in meaning) this.#do(meaning)
+      else this.#desk = { ...this.#desk, said: meaning }
+    }
+    this.#tell()
+  }
+
+  /** The screen is back after Ctrl+Z; or it could not be suspended at all. */
+  backFromSuspension(stopped: boolean): void {
+    this.tick()
+    if (!stopped) this.#desk = { ...this.#desk, said: because('no-suspend') }
+    this.#tell()
+    void this.#setup.herd.poll()
+  }
+
+  /** Text that was pasted: it goes into the field, and is never taken for keys. */
+  paste(text: string): void {
+    if (this.#desk.slip !== undefined) this.#do({ do: 'put', text })
+    else if (/^\s*\d+\s*$/.test(text)) this.#do({ do: 'digit', digit: text.trim() })
+    this.#tell()
+  }
+
+  #do(action: Action): void {
+    if (action.do === 'clock' && sameMoment(action.now, this.#desk.now)) return
+    const step = act(this.#desk, action)
+    this.#desk = step.desk
+    if (step.record !== undefined) this.#record(step.record)
+    if (step.leave !== undefined) this.#leave(step.leave)
+  }
+
+  #record(newFacts: readonly NewFact[]): void {
+    const { herd, stamp } = this.#setup
+    if (herd.state.mode === 'read-only') {
+      this.#refused(herd.state.problems)
+      return
+    }
+    const facts = stamp(newFacts, this.#desk.by)
+    this.#sent = [...this.#sent, ...facts]
+    this.#do({ do: 'recorded', facts })
+    const withIds = newFacts.map((fact, index): NewFact => ({ ...fact, id: facts[index]?.id ?? '' }))
+    void herd.record(withIds, this.#desk.by).then((outcome) => {
+      const { unsaved } = herd.state
+      const kept = new Set(unsaved.map((fact) => fact.id))
+      this.#sent = this.#sent.filter((fact) => !facts.includes(fact))
+      if (!outcome.ok && !facts.some((fact) => kept.has(fact.id))) this.#refused(outcome.problems)
+      this.#herdChanged()
+    })
+  }
+
+  /** The herd did not take the facts at all: the desk goes back to what the herd has. */
+  #refused(problems: readonly Problem[]): void {
+    const why = problems.map(sentence).join(' ')
+    this.#do({ do: 'changed-elsewhere', log: [...logOf(this.#setup.herd.state), ...this.#sent] })
+    this.#desk = { ...this.#desk, said: { tone: 'why', code: 'refused', values: { sentence: why } } }
+  }
+
+  /** The herd has been saved, or has taken in what another program recorded. */
+  #herdChanged(): void {
+    const log = logOf(this.#setup.herd.state)
+    const known = new Set(log.map((fact) => fact.id))
+    this.#sent = this.#sent.filter((fact) => !known.has(fact.id))
+    const all = this.#sent.length === 0 ? log : [...log, ...this.#sent]
+    this.#do(
+      sameFacts(all, this.#desk.log) ? { do: 'same-facts', log: all } : { do: 'changed-elsewhere', log: all },
+    )
+    this.#tell()
+  }
+
+  #tell(): void {
+    this.#shown = { desk: this.#desk, saving: savingOf(this.#setup.herd.state, this.#sent.length) }
+    for (const listener of this.#listeners) listener()
+  }
+}
+
+const sameMoment = (a: Now, b: Now): boolean => a.day === b.day && a.time === b.time
+
+const logOf = ({ facts, unsaved }: HerdState): readonly Fact[] =>
+  unsaved.length === 0 ? facts : [...facts, ...unsaved]
+
+const sameFacts = (a: readonly Fact[], b: readonly Fact[]): boolean =>
+  a.length === b.length && a.every((fact, index) => fact.id === b[index]?.id)
+
+function savingOf({ mode, saving, unsaved, trouble, problems }: HerdState, sent: number): Saving {
+  if (mode === 'read-only') return { state: 'read-only', waiting: 0, problems }
+  const waiting = unsaved.length + sent
+  const state = saving === 'saved' && waiting > 0 ? 'saving' : saving
+  return { state, waiting, problems: [...trouble, ...problems] }
+}

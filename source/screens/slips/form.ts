@@ -1,0 +1,119 @@
+/** A form as lines: one for each field, the field that keys go to marked, what is wrong below it. */
+import { isoDay, readDay } from '../../breeding/day.ts'
+import type { Desk } from '../../morning/desk.ts'
+import { type OpenForm, pickOf } from '../../morning/forms/edit.ts'
+import type { Field } from '../../morning/forms/form.ts'
+import { readTypedDay } from '../../morning/forms/reader.ts'
+import { dateInWords, shortDate } from '../../words/dates.ts'
+import { safeText } from '../../words/safe.ts'
+import { animalTitle } from '../frame/animal-title.ts'
+import { type Bit, bit, type Line } from '../line.tsx'
+import { windowFrom } from '../size.ts'
+import type { Theme } from '../theme.ts'
+import { fill, wrap } from '../width.ts'
+import { cautionOfForm, cautions } from '../words/cautions.ts'
+import { choiceNames, fieldNames, formTitles, formWords, questionWords, wrongWord } from '../words/forms.ts'
+import { title } from './title.ts'
+
+const LABEL = 15
+
+/** The lines of an open form; with less room than it needs, a window around the field that keys go to. */
+export function formLines(
+  desk: Desk,
+  form: OpenForm,
+  cells: number,
+  most: number,
+  theme: Theme,
+): readonly Line[] {
+  const head = title(`${formTitles[form.name]}: ${animalTitle(desk, form.setting.animal)}`, cells, theme)
+  const fields = form.fields.flatMap((field, index) =>
+    fieldLines(form, field, index === form.at, cells, theme),
+  )
+  const foot = footLines(form, cells, theme)
+  const room = Math.max(1, most - 1 - foot.length)
+  const top = windowFrom(
+    0,
+    fields.findIndex((line) => line.at),
+    fields.length,
+    room,
+  )
+  return [head, ...fields.slice(top, top + room).map((one) => one.line), ...foot]
+}
+
+interface FieldLine {
+  readonly line: Line
+  readonly at: boolean
+}
+
+function fieldLines(form: OpenForm, field: Field, at: boolean, cells: number, theme: Theme): FieldLine[] {
+  const { signs } = theme
+  const value = form.values[field.name] ?? ''
+  const wrong = form.wrong[field.name]
+  const label = fill(fieldNames[field.name] ?? field.name, LABEL, signs.cut)
+  const shown = shownValue(form, field, value)
+  const line: Bit[] = [
+    bit(at ? ` ${signs.pointer} ` : '   ', 'light'),
+    bit(label, at ? 'strong' : 'plain'),
+    bit(shown.text, at ? 'entry' : 'plain'),
+    ...(at && field.input !== 'choice' ? [bit(signs.caret, 'light')] : []),
+    ...(shown.beside === '' ? [] : [bit(`  ${shown.beside}`, 'faint')]),
+  ]
+  const lines: FieldLine[] = [{ line, at }]
+  if (wrong !== undefined)
+    for (const text of wrap(wrongWord(wrong), cells - LABEL - 4, 2, signs.cut))
+      lines.push({ line: [bit(' '.repeat(LABEL + 3)), bit(`${signs.warning} ${text}`, 'wrong')], at: false })
+  return lines
+}
+
+/** What stands in a field, and what is said beside it. */
+function shownValue(form: OpenForm, field: Field, value: string): { text: string; beside: string } {
+  switch (field.input) {
+    case 'choice': {
+      const day = field.name === 'service-date' ? readDay(value) : undefined
+      if (field.name === 'service-date' && day === undefined)
+        return { text: formWords.programFinds, beside: '' }
+      return {
+        text: day === undefined ? (choiceNames[value] ?? safeText(value)) : shortDate(day),
+        beside: '',
+      }
+    }
+    case 'date': {
+      const { now } = form.setting
+      if (value === '') return { text: '', beside: field.name === 'until' ? formWords.endless : '' }
+      const day =
+        readDay(value) === undefined ? readTypedDay(value, now.day, field.name !== 'date') : isoDay(value)
+      const words = day === undefined ? '' : dateInWords(day)
+      return readDay(value) === undefined
+        ? { text: safeText(value), beside: words }
+        : { text: words, beside: '' }
+    }
+    case 'pick': {
+      const pick = pickOf(field, value)
+      if (field.picks?.length === 0 || value === '') return { text: safeText(value), beside: '' }
+      if (pick === undefined)
+        return { text: safeText(value), beside: field.name === 'sire' ? formWords.notInFlask : '' }
+      const whole = safeText(pick.fills[field.name] ?? '')
+      const exact = field.picks?.find((one) =>
+        Object.entries(one.fills).every(([name, text]) => (form.values[name] ?? '') === text),
+      )
+      const left = (exact ?? pick).left
+      const beside = [whole === safeText(value) ? '' : whole, left === undefined ? '' : formWords.left(left)]
+      return { text: safeText(value), beside: beside.filter((part) => part !== '').join(', ') }
+    }
+    default:
+      return { text: safeText(value), beside: '' }
+  }
+}
+
+/** The danger to confirm, else the caution of the form. */
+function footLines(form: OpenForm, cells: number, theme: Theme): readonly Line[] {
+  if (form.danger !== undefined) {
+    const number = safeText(form.setting.animal.number)
+    const text = questionWords(form.danger, { number, count: 1 })
+    return wrap(text, cells - 4, 3, theme.signs.cut).map((line, index) => [
+      bit(index === 0 ? ` ${theme.signs.warning} ${line}` : `   ${line}`, 'care'),
+    ])
+  }
+  const caution = cautionOfForm[form.name]
+  return caution === undefined ? [] : [[bit(` ${theme.signs.warning} ${cautions[caution].short}`, 'care')]]
+}

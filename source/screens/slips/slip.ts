@@ -1,0 +1,131 @@
+/** What lies on top of a screen, as lines: a form, a question, what can be recorded, a date, initials, a search. */
+
+import { sections } from '../../breeding/list.ts'
+import { MOST_HITS } from '../../morning/act/slips.ts'
+import type { Desk, Slip } from '../../morning/desk.ts'
+import { subjectOf } from '../../morning/desk.ts'
+import { foundByText } from '../../morning/find.ts'
+import { safeText } from '../../words/safe.ts'
+import { animalTitle } from '../frame/animal-title.ts'
+import { bindingsNow, shown } from '../keys.ts'
+import { type Bit, bit, type Line } from '../line.tsx'
+import type { Theme } from '../theme.ts'
+import { fill, wrap } from '../width.ts'
+import { type CautionName, cautions, cautionsOf } from '../words/cautions.ts'
+import { questionWords } from '../words/forms.ts'
+import { deedWords } from '../words/messages.ts'
+import { screenWords } from '../words/screen.ts'
+import { formLines } from './form.ts'
+import { title } from './title.ts'
+
+/** The lines of a slip, its title on a ruled line first. */
+export function slipLines(
+  desk: Desk,
+  slip: Slip,
+  cells: number,
+  most: number,
+  theme: Theme,
+): readonly Line[] {
+  switch (slip.is) {
+    case 'form':
+      return formLines(desk, slip.form, cells, most, theme)
+    case 'question':
+      return [
+        title(deedWords(slip.said.facts ?? [], desk.book), cells, theme),
+        ...question(desk, slip, cells, theme),
+      ]
+    case 'menu':
+      return menuLines(desk, cells, theme)
+    case 'day':
+      return [
+        title(screenWords.dayTitle, cells, theme),
+        entry(slip.text, theme),
+        [bit(` ${slip.wrong ? screenWords.dayWrong : screenWords.dayHint}`, slip.wrong ? 'wrong' : 'faint')],
+      ]
+    case 'initials':
+      return [title(screenWords.initialsTitle, cells, theme), entry(slip.text, theme)]
+    case 'opening':
+      return openingLines(desk, slip.text, cells, theme)
+    case 'search':
+      return searchLines(desk, slip, cells, theme)
+  }
+}
+
+const entry = (text: string, theme: Theme): Line => [
+  bit(' '),
+  bit(safeText(text), 'entry'),
+  bit(theme.signs.caret, 'light'),
+]
+
+const paragraph = (text: string, cells: number, theme: Theme, tone: Bit['tone'] = 'plain'): Line[] =>
+  wrap(text, cells - 2, 6, theme.signs.cut).map((line) => [bit(` ${line}`, tone)])
+
+function question(desk: Desk, slip: Slip & { is: 'question' }, cells: number, theme: Theme): Line[] {
+  const [first] = slip.facts
+  const number = safeText(desk.book.animals.get(first?.about ?? '')?.number ?? '')
+  const text = questionWords(slip.code, { number, count: slip.facts.length })
+  return paragraph(text, cells, theme, slip.code.startsWith('danger') ? 'care' : 'plain')
+}
+
+/** All that can be recorded about her, in columns. */
+function menuLines(desk: Desk, cells: number, theme: Theme): Line[] {
+  const her = subjectOf(desk)
+  const who = her.whyNot === undefined ? animalTitle(desk, her.animal) : ''
+  const entries = bindingsNow(desk)
+    .filter((binding) => binding.group === 'record' || binding.group === 'more')
+    .map((binding) => shown(desk, binding))
+  const width = 20
+  const columns = Math.max(1, Math.floor((cells - 1) / width))
+  const rows = Math.ceil(entries.length / columns)
+  return [
+    title(screenWords.menuTitle(who), cells, theme),
+    ...Array.from(
+      { length: rows },
+      (_, row): Line => [
+        bit(' '),
+        ...Array.from({ length: columns }, (_, column) => entries[column * rows + row]).flatMap((one) =>
+          one === undefined
+            ? []
+            : [
+                bit(fill(one.keys, 6, theme.signs.cut), 'key'),
+                bit(fill(one.label, width - 6, theme.signs.cut)),
+              ],
+        ),
+      ],
+    ),
+  ]
+}
+
+/** The cautions that go with today's work in full, once a day, and who is recording. */
+function openingLines(desk: Desk, text: string, cells: number, theme: Theme): Line[] {
+  const present = new Set(desk.page.list.rows.map((row) => row.section))
+  const names = new Set<CautionName>(
+    sections.filter((section) => present.has(section)).flatMap((section) => cautionsOf[section]),
+  )
+  if (desk.page.list.rows.some((row) => row.reasons.includes('loss'))) names.add('catching')
+  names.add('law')
+  return [
+    title(screenWords.openingTitle, cells, theme),
+    ...[...names].flatMap((name) => paragraph(cautions[name].full, cells, theme)),
+    [
+      bit(` ${screenWords.initialsTitle}: `, 'strong'),
+      bit(safeText(text), 'entry'),
+      bit(theme.signs.caret, 'light'),
+    ],
+  ]
+}
+
+function searchLines(desk: Desk, slip: Slip & { is: 'search' }, cells: number, theme: Theme): Line[] {
+  const hits = foundByText(desk.book, slip.text, MOST_HITS)
+  return [
+    title(screenWords.searchTitle, cells, theme),
+    entry(slip.text, theme),
+    ...hits.map(
+      (animal, index): Line => [
+        bit(index === slip.at ? `${theme.signs.pointer} ` : '  ', 'light'),
+        bit(animalTitle(desk, animal), index === slip.at ? 'pointed' : 'plain'),
+      ],
+    ),
+    ...(hits.length === 0 && slip.text !== '' ? [[bit(` ${screenWords.searchNone}`, 'faint')]] : []),
+  ]
+}

@@ -1,0 +1,144 @@
+/** Words of the forms: titles, fields, choices, what is wrong with a field. */
+import type { Problem } from '../../breeding/problem.ts'
+import type { FormName } from '../../morning/forms/form.ts'
+import { filled, type Sentences } from '../../words/sentences.ts'
+
+export const formTitles: Readonly<Record<FormName, string>> = {
+  heat: 'Heat seen',
+  service: 'Served by AI',
+  check: 'Pregnancy check',
+  examined: 'Examined by the vet',
+  hold: 'Health hold',
+  'to-bull': 'Left to the sweep bull',
+  note: 'Note',
+  bar: 'Do not breed',
+  unbar: 'May be bred again',
+  calving: 'Calved',
+  loss: 'Pregnancy lost',
+  left: 'Left the herd',
+  score: 'Body condition',
+  dry: 'Dried off',
+  'with-bull': 'Put with the bull',
+  'from-bull': 'Taken from the bull',
+  'bull-service': 'Served by a bull',
+}
+
+export const fieldNames: Readonly<Record<string, string>> = {
+  certainty: 'How sure',
+  how: 'Seen by',
+  time: 'Time',
+  date: 'Date',
+  signs: 'Signs',
+  sire: 'Straw of',
+  kind: 'Kind',
+  batch: 'Batch',
+  inseminator: 'Inseminator',
+  session: 'Milking',
+  result: 'Result',
+  age: 'Days of age',
+  foetuses: 'Calves',
+  'service-date': 'To service of',
+  method: 'Method',
+  finding: 'Finding',
+  treatment: 'Treatment',
+  'serve-on': 'Serve on',
+  until: 'Until',
+  reason: 'Reason',
+  note: 'Note',
+  ease: 'Ease 1-5',
+  'calf-sex': 'Sex, F or M',
+  calves: 'Calves',
+  dead: 'Of them dead',
+  condition: 'Condition',
+  bull: 'Bull',
+}
+
+/** A choice on the screen; an empty one is "not known". */
+export const choiceNames: Readonly<Record<string, string>> = {
+  '': 'not said',
+  pregnant: 'in calf',
+  empty: 'empty',
+  unsure: 'unsure',
+  sure: 'sure',
+  suspect: 'suspect',
+  standing: 'standing to be mounted',
+  activity: 'activity record',
+  paint: 'paint or patch rubbed',
+  mucus: 'mucus',
+  other: 'other signs',
+  conventional: 'conventional',
+  sexed: 'sexed',
+  beef: 'beef',
+  morning: 'morning',
+  evening: 'evening',
+  ultrasound: 'ultrasound',
+  hand: 'hand',
+  milk: 'milk test',
+  blood: 'blood test',
+}
+
+export const formWords = {
+  left: (count: number): string => `${count} left`,
+  notInFlask: 'not in the flask by the book',
+  endless: 'until further notice',
+  programFinds: 'the program finds it',
+} as const
+
+/** What is wrong with a field, in a sentence that says what would be right. */
+const wrongWords: Sentences = {
+  'form-missing': 'Something must stand here.',
+  'form-too-long': 'That is {have} characters; {most} fit.',
+  'form-not-a-number': '"{value}" is not a number.',
+  'form-out-of-range': '{value} does not fit: {min} to {max}.',
+  'form-step': '{value} does not fit: steps of {step}.',
+  'form-not-a-date': '"{value}" is not a date. Write 28 May, or 2026-05-28, or use Left and Right.',
+  'form-future': 'That day is still to come: only what has happened can be recorded.',
+  'form-before-birth': 'She was born on {born}, after that day.',
+  'form-before': 'That lies before {from}.',
+  'form-not-a-time': '"{value}" is not a time. Write 0541, morning or evening, or leave it empty.',
+  'form-time-ahead': 'It is only {now}: {value} is still to come.',
+  'form-not-a-choice': '"{value}" is none of: {choices}.',
+  'form-only-in-calf': 'Only for a result that says in calf.',
+  'form-service-after': 'That service was after the check.',
+  'form-session-without-date': 'A milking needs the day of the planned service.',
+  'form-more-dead': '{dead} dead of {calves} cannot be.',
+  'form-calf-sex': 'One letter a calf, F or M: F, FM.',
+  'form-calf-count': '{letters} letters for {calves} calves: one letter a calf.',
+}
+
+/** @example wrongWord(fault('form-missing', 'note')) // 'Something must stand here.' */
+export function wrongWord(problem: Problem): string {
+  const known = wrongWords[problem.code]
+  return typeof known === 'string' ? filled(known, problem.values ?? {}) : problem.code
+}
+/** Every code that has a sentence here. */
+export const wrongCodes: readonly string[] = Object.keys(wrongWords)
+
+/** What is asked before something is recorded. `{count}` animals, `{number}` the animal. */
+const questions: Sentences = {
+  'danger-in-calf':
+    '{number} is recorded in calf. A service can end the pregnancy: check her again first. Served all the same?',
+  'danger-calved': '{number} calved less than 30 days ago: do not serve. Served all the same?',
+  'danger-hold': '{number} is on health hold. Served all the same?',
+  'danger-barred': '{number} is not to be bred. Served all the same?',
+  'danger-chances': '{number} has used her chances by AI this season. Served all the same?',
+  'danger-short-interval':
+    '{number} was served a few days ago: one of the two was no heat. See her stand first. Served all the same?',
+  'danger-related': 'Her calf by this sire would be inbred 12.5 % or more. Served with it all the same?',
+  'danger-late-return':
+    '{number} came back late and is unchecked: one in five such cows is in calf, and a service can end it. Scan first if you can. Served all the same?',
+  'danger-unsure':
+    'The last check of {number} was unsure: a service can end a pregnancy. Scan first if you can. Served all the same?',
+  'danger-bull-in-calf': '{number} is recorded in calf. With the bull all the same?',
+  'danger-keep-from-bull': '{number} is to be kept from the bull. With him all the same?',
+  'look-all': 'Looked at {count} animals of the watch, and none is in heat?',
+  void: 'Strike this out? It will no longer count, and stays on record as struck out.',
+  'undo-many': 'Take back {count} facts at once?',
+  'redo-many': 'Put back {count} facts at once?',
+}
+
+export function questionWords(code: string, values: { number: string; count: number }): string {
+  const known = questions[code]
+  return typeof known === 'string' ? filled(known, values) : code
+}
+export const questionCodes: readonly string[] = Object.keys(questions)

@@ -1,0 +1,144 @@
+/** Words of the key table: what a key does in a few words for the foot of the screen, and in a sentence for the help. */
+import type { Section } from '../../breeding/list.ts'
+
+export const keyNames: Readonly<Record<string, string>> = {
+  space: 'Space',
+  enter: 'Enter',
+  esc: 'Esc',
+  tab: 'Tab',
+  'shift+tab': 'Shift+Tab',
+  backspace: 'Backspace',
+  up: 'Up',
+  down: 'Down',
+  left: 'Left',
+  right: 'Right',
+  pageup: 'PgUp',
+  pagedown: 'PgDn',
+  home: 'Home',
+  end: 'End',
+  'ctrl+c': 'Ctrl+C',
+  'ctrl+z': 'Ctrl+Z',
+  digits: '0-9',
+  letters: 'any letter',
+}
+
+/** What the usual key records in a section. */
+export const usualWords: Readonly<Record<Section, string>> = {
+  'take-care': 'decide',
+  serve: 'served',
+  'second-service': 'served',
+  'repeat-heat-watch': 'looked, none',
+  'pregnancy-check': 'in calf',
+  'sweep-bull': 'with the bull',
+  'no-heat-seen': 'examined',
+  'heat-record': 'heat seen',
+}
+
+interface KeyWords {
+  readonly label: string
+  readonly help: string
+}
+
+export const keyWords = {
+  usual: {
+    label: 'usual',
+    help: 'Records the usual thing of the row: served with the proposed straw, looked and none seen, in calf, with the bull, examined. A danger is asked about first.',
+  },
+  'fill-in': { label: 'change first', help: 'Opens the form of the row, to change what is recorded.' },
+  'heat-now': {
+    label: 'heat',
+    help: 'A heat seen now, standing and sure: of the row, or of the number just typed.',
+  },
+  heat: { label: 'heat form', help: 'A heat with its time, how it was seen, sure or suspect.' },
+  service: { label: 'served', help: 'A service by AI: straw, batch, inseminator, milking.' },
+  'in-calf': {
+    label: 'in calf',
+    help: 'A check that found her in calf; days of age may follow, Enter records.',
+  },
+  'not-in-calf': { label: 'empty', help: 'A check that found her empty; Enter records.' },
+  check: { label: 'check form', help: 'A pregnancy check with everything about it.' },
+  'look-all': {
+    label: 'looked at all',
+    help: 'Looked at the whole repeat-heat watch and none was seen: ticks every row of it not ticked yet.',
+  },
+  examined: { label: 'vet', help: 'Examined by the vet: finding, treatment, a fixed-time service planned.' },
+  hold: { label: 'hold', help: 'Health hold, until a day or until further notice.' },
+  'to-bull': {
+    label: 'to the bull',
+    help: 'Left to the sweep bull: no straw is proposed for her this season.',
+  },
+  'with-bull': { label: 'with the bull', help: 'Put with the bull, or taken from him (W).' },
+  'from-bull': { label: 'from the bull', help: 'Taken from the bull.' },
+  'bull-service': { label: 'bull served', help: 'A bull’s service that was seen.' },
+  note: { label: 'note', help: 'A note about her.' },
+  bar: { label: 'do not breed', help: 'Do not breed her; where that stands already, lifts it.' },
+  calving: { label: 'calved', help: 'A calving: ease, calves, their sex, how many were dead.' },
+  loss: { label: 'loss', help: 'A pregnancy lost.' },
+  left: { label: 'left herd', help: 'She has left the herd.' },
+  score: { label: 'condition', help: 'Body condition, 1 to 5 in quarters.' },
+  dry: { label: 'dried off', help: 'Dried off.' },
+  menu: { label: 'record', help: 'Shows all that can be recorded about her, with its key.' },
+  void: {
+    label: 'strike out',
+    help: 'Strikes out the fact pointed at: it no longer counts, and stays on record as struck out.',
+  },
+  undo: {
+    label: 'take back',
+    help: 'Takes back the last thing recorded, whole; again takes back the one before, also after a restart.',
+  },
+  redo: { label: 'put back', help: 'Puts back what was taken back last.' },
+  up: { label: 'up', help: 'One row up.' },
+  down: { label: 'down', help: 'One row down.' },
+  'page-up': { label: 'page up', help: 'A page up.' },
+  'page-down': { label: 'page down', help: 'A page down.' },
+  first: { label: 'top', help: 'To the first row.' },
+  last: { label: 'end', help: 'To the last row.' },
+  'next-section': { label: 'next section', help: 'To the next section.' },
+  'previous-section': { label: 'section before', help: 'To the section before.' },
+  number: {
+    label: 'number',
+    help: 'Typing a number goes to that animal, on the list or not; the end of an ear tag will do. A key typed after it is about her.',
+  },
+  rub: { label: 'correct', help: 'Takes the last digit away.' },
+  'open-animal': { label: 'her page', help: 'Opens the page of the animal.' },
+  search: { label: 'name', help: 'Finds an animal by a part of her name, number or ear tag.' },
+  unfold: { label: 'fold', help: 'Opens and closes the list of animals that run with the bull.' },
+  'day-before': { label: 'day before', help: 'The list of the day before.' },
+  'day-after': {
+    label: 'day after',
+    help: 'The list of the day after: what will come, as far as is known today.',
+  },
+  today: { label: 'today', help: 'Back to today’s list.' },
+  'some-day': { label: 'a date', help: 'The list of any date.' },
+  initials: { label: 'initials', help: 'Changes the initials of who records.' },
+  help: { label: 'help', help: 'This page.' },
+  back: { label: 'back', help: 'One step back.' },
+  quit: { label: 'leave', help: 'Leaves the program. Everything that reads "saved" is on the disk.' },
+  interrupt: { label: 'leave', help: 'Leaves the program at once.' },
+  suspend: { label: 'suspend', help: 'Back to the command line for a while; fg brings the screen back.' },
+  'next-field': { label: 'next', help: 'To the next field.' },
+  'previous-field': { label: 'back', help: 'To the field before.' },
+  'turn-on': { label: 'other', help: 'The next choice, straw or day.' },
+  'turn-back': { label: 'other', help: 'The choice, straw or day before.' },
+  accept: { label: 'record', help: 'Records.' },
+  agree: { label: 'yes, record', help: 'Records it all the same.' },
+  take: { label: 'take it', help: 'Takes what was typed.' },
+  cancel: { label: 'leave it', help: 'Records nothing.' },
+  put: { label: 'type', help: 'Types into the field.' },
+} as const satisfies Record<string, KeyWords>
+
+export type KeyMeaning = keyof typeof keyWords
+
+export const helpWords = {
+  title: 'Keys',
+  groups: {
+    record: 'Recording',
+    more: 'More to record, about the row or the number typed',
+    move: 'Moving about',
+    day: 'Other days',
+    program: 'The program',
+  },
+  notNow: 'not now',
+  local:
+    'Who may inseminate, scan or treat depends on local law: follow it, and your vet. The list is a reminder, not advice.',
+} as const

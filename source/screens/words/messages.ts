@@ -1,0 +1,95 @@
+/** Messages in words: what was recorded, or why it was not. One line each. */
+import type { HerdBook } from '../../breeding/book.ts'
+import { type Day, isoDay } from '../../breeding/day.ts'
+import type { AnimalFact, NewFact } from '../../breeding/facts.ts'
+import type { Message } from '../../morning/message.ts'
+import { dateInWords, shortDate } from '../../words/dates.ts'
+import { factWords } from '../../words/facts.ts'
+import { sectionNames } from '../../words/list.ts'
+import { safeText } from '../../words/safe.ts'
+import { filled, type Sentences } from '../../words/sentences.ts'
+
+const whys: Sentences = {
+  'no-such-number': 'There is no animal {typed}. / finds her by name or ear tag.',
+  'many-such-tags': '{many} ear tags end in {typed}: type more of it.',
+  'no-animal-here': 'Point at an animal or type her number first.',
+  'not-on-list': '{number} is not on this list: nothing is usual for her. H, S, P … record by name.',
+  'no-usual': '{number} has no row on the list: choose what to record.',
+  'keep-from-bull': '{number} is to be kept from the bull. W opens the form all the same.',
+  'list-ahead': 'This list is still to come: nothing can be recorded on it. T goes to today.',
+  'list-past': 'This is a past list, to look at. A form can record for that date: F, or Shift+H, S, C …',
+  'has-left': '{number} has left the herd: only a note can be recorded.',
+  'is-male': '{number} is a male: this is recorded about females.',
+  'no-watch': 'No row of the repeat-heat watch is left to look at.',
+  'nothing-to-take-back': 'Nothing is left to take back.',
+  'nothing-to-put-back': 'Nothing was taken back that could be put back.',
+  'nothing-folded': 'No animals run with the bull today.',
+  'no-fact-here': 'There is no fact to strike out.',
+  cancelled: 'Nothing recorded.',
+  'changed-elsewhere': 'Another program recorded something: the list is up to date.',
+  'nobody-records': 'Recording without initials.',
+  records: 'Recording as {by}.',
+  'not-a-key': '{key} does nothing here. ? shows the keys.',
+  'no-suspend': 'This terminal cannot be suspended.',
+}
+
+/** A message on one line. Harmless for a terminal. */
+export function messageWords(message: Message, book: HerdBook): string {
+  const facts = message.facts ?? []
+  switch (message.code) {
+    case 'recorded':
+      return withPlace(`${deedWords(facts, book)}.`, message)
+    case 'taken-back':
+      return withPlace(`Taken back: ${deedWords(facts, book)}.`, message)
+    case 'put-back':
+      return withPlace(`Put back: ${deedWords(facts, book)}.`, message)
+    case 'voided':
+      return withPlace(`Struck out: ${deedWords(facts, book)}.`, message)
+    case 'new-day':
+      return `It is ${dateInWords((message.values?.day ?? 0) as Day)} now: this is the new day’s list.`
+    case 'refused':
+      return `Not recorded: ${String(message.values?.sentence ?? '')}`
+    default: {
+      const known = whys[message.code]
+      return typeof known === 'string' ? filled(known, message.values ?? {}) : message.code
+    }
+  }
+}
+
+const withPlace = (text: string, { stands }: Message): string =>
+  stands === undefined ? text : `${text} Now under ${sectionNames[stands]}.`
+
+/**
+ * What an action recorded.
+ *
+ * @example deedWords([service], book) // '412 served by AI, S17 sexed, 05:41'
+ */
+export function deedWords(facts: readonly NewFact[], book: HerdBook): string {
+  const [first] = facts
+  if (first === undefined) return ''
+  const animals = new Set(facts.map((fact) => fact.about))
+  const who = animals.size === 1 ? numberOf(first, book) : `${animals.size} animals`
+  const kinds = new Set(facts.map((fact) => fact.kind))
+  const what = kinds.size === 1 ? whatOf(first, book) : `${facts.length} facts`
+  return `${who} ${what}`
+}
+
+function whatOf(fact: NewFact, book: HerdBook): string {
+  if (fact.kind === 'correction') {
+    const voided = book.live.find((one) => one.id === fact.voids)
+    return voided === undefined ? 'a fact struck out' : `no longer ${factWords(voided as AnimalFact)}`
+  }
+  if (!isAboutAnimal(fact)) return fact.kind
+  const time = fact.time === undefined ? '' : `, ${safeText(fact.time)}`
+  return `${factWords(fact)}${time}`
+}
+
+const herdKinds = ['farm', 'policy', 'season', 'animal', 'stock-take', 'delivery', 'spoiled', 'nitrogen']
+const isAboutAnimal = (fact: NewFact): fact is NewFact & AnimalFact => !herdKinds.includes(fact.kind)
+
+const numberOf = (fact: NewFact, book: HerdBook): string =>
+  safeText(book.animals.get(fact.about)?.number ?? '')
+
+/** The date of facts where it is not the day shown: `, Wed 27 May`. */
+export const dateAddition = (fact: NewFact, shown: Day): string =>
+  isoDay(fact.date) === shown ? '' : `, ${shortDate(isoDay(fact.date))}`

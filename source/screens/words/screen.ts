@@ -1,0 +1,77 @@
+/** Words of the screens' frame and of the morning list. */
+import type { BlockDay, Row } from '../../breeding/list.ts'
+import { shortDate } from '../../words/dates.ts'
+import { phaseWords } from '../../words/list.ts'
+import { safeText } from '../../words/safe.ts'
+
+export const screenWords = {
+  tooSmall: (columns: number, rows: number): string =>
+    `dawnlist needs 60 x 16 characters; this is ${columns} x ${rows}`,
+  saved: 'all saved',
+  saving: 'saving',
+  notSaved: (count: number): string => `NOT SAVED: ${count}`,
+  readOnly: 'read only',
+  ahead: 'still to come, to look at only',
+  past: 'a past list',
+  noInitials: 'no initials',
+  nothing: 'Nothing to do on this list.',
+  nothingWhy: 'Heats can still be recorded: type her number, then H.',
+  progress: (done: number, all: number): string => `${done} of ${all} done`,
+  also: (count: number): string => `Also recorded (${count})`,
+  withBull: (count: number): string => `${count} with the bull`,
+  fold: { open: 'O folds them away', closed: 'O shows them' },
+  visit: (ready: number, when: string): string => `${ready} ready on ${when}, the scanning visit`,
+  toDo: (count: number): string => `${count} to do`,
+  done: (count: number): string => `${count} done`,
+  animals: (count: number): string => `${count} ${count === 1 ? 'animal' : 'animals'}`,
+  typed: (typed: string): string => `Number ${typed}`,
+  searchTitle: 'Name, number or ear tag',
+  searchNone: 'No animal like that.',
+  dayTitle: 'The list of which day?',
+  dayHint: '28 May, 2026-05-28, yesterday, tomorrow',
+  dayWrong: 'That is not a date. Write 28 May, or 2026-05-28.',
+  initialsTitle: 'Who is recording? Initials, or nothing',
+  openingTitle: 'Before you start',
+  menuTitle: (who: string): string => `Record about ${who}`,
+  why: 'Why',
+  notOnList: 'She is not on this list.',
+  cycle: 'This cycle',
+  chances: (used: number, all: number): string => `${used} of ${all} chances used`,
+  due: (date: string): string => `due ${date}`,
+  inCalf: 'in calf',
+  left: 'has left the herd',
+  facts: 'On record',
+  noFacts: 'Nothing is on record about her.',
+  day: (days: number): string => `day ${days}`,
+  today: 'today',
+  block: (block: string): string => `${block} block`,
+  lactation: (parity: number): string => (parity === 0 ? 'maiden' : `lactation ${parity}`),
+} as const
+
+const capital = (text: string): string => text.charAt(0).toUpperCase() + text.slice(1)
+
+/** @example 'Spring block: AI day 28 of 42, closes Thu 11 Jun' */
+export function blockWords({ block, phase, day, season, closes }: BlockDay): string {
+  const until =
+    closes === undefined ? '' : `, ${phase === 'before' ? 'last day' : 'closes'} ${shortDate(closes)}`
+  return `${capital(safeText(block))} block: ${phaseWords(phase, day, season.aiEnd, season.bullEnd)}${until}`
+}
+
+/** When: the milking of a service, else the days that count. Short, for a column. */
+export function whenWords(row: Row): string {
+  if (row.session === 'next-morning') return 'tomorrow early'
+  if (row.session !== undefined) return `this ${row.session}`
+  if (row.days === undefined || row.since === undefined) return ''
+  if (row.since === 'heat')
+    return row.days === 0 ? 'seen today' : row.days === 1 ? 'seen yesterday' : `heat day ${row.days}`
+  if (row.since === 'calving') return `calved ${row.days} d`
+  return `day ${row.days}`
+}
+
+/** The straw or the chance that matters in the row. */
+export function lastWords(row: Row): string {
+  if (row.straw !== undefined) return `${safeText(row.straw.sire)} ${row.straw.straw}`
+  if (row.chance === undefined) return ''
+  const percent = `${(row.chance * 100).toFixed(row.chance < 0.1 ? 1 : 0)} %`
+  return row.section === 'repeat-heat-watch' ? `${percent} today` : `${percent} in calf`
+}
