@@ -1,10 +1,8 @@
 /**
- * Characters that a terminal or an editor acts upon, or hides, instead of showing them: DEL and the C1 controls,
- * soft hyphen, zero-width and direction marks, line and paragraph separators, annotation and tag characters.
- * JSON itself escapes the C0 controls.
+ * Characters that a terminal or an editor acts upon, or hides, instead of showing them: controls, format characters
+ * (direction marks, zero width, tags), line and paragraph separators. JSON itself escapes lone halves of a pair.
  */
-const unseen =
-  /[\u007f-\u009f\u00ad\u061c\u180e\u200b-\u200f\u2028-\u202e\u2060-\u206f\ufeff\ufff9-\ufffb]|\udb40[\udc00-\udfff]/g
+const unseen = /[\p{Cc}\p{Cf}\p{Zl}\p{Zp}]/gu
 
 const asEscape = (text: string): string => {
   let escaped = ''

@@ -1,0 +1,22 @@
+/** Texts that would do harm if anything took them for more than text. Invented. */
+export const hostileTexts: readonly string[] = [
+  '\u001b[2J\u001b[31mred\u0007',
+  '\u001b]0;title\u0007\u001bP+q\u001b\\',
+  '\u009b31m C1 \u0085\u0090',
+  '\u007f\b\b\b\r\n\t\0',
+  'abc\u202edcba\u202c \u2066x\u2069 \u200f\u061c',
+  'zero\u200bwidth\u200d\u2060\ufeff soft\u00adhyphen',
+  'line\u2028separator\u2029paragraph',
+  'tag \u{e0041}\u{e007f} annotation \ufff9\ufffa\ufffb',
+  'lone \ud800 half and \udc00 other',
+  '👩‍🌾 🐄 👨‍👩‍👧‍👦 🇮🇪',
+  '牛の番号 412 소 번호 母牛',
+  'e\u0301 é ﷽ Z̸̗̾a̷l̵g̴o',
+  '"quotes\\" and \\\\ back \\u0041 slashes',
+  '</script><script>alert(1)</script>',
+  "=cmd|' /C calc'!A0",
+  '__proto__',
+  'constructor',
+  'x'.repeat(10_000),
+  '牛'.repeat(10_000),
+]
