@@ -1,6 +1,7 @@
-import type { HerdBook } from '../book.ts'
-import type { Kinship } from './choose.ts'
+/** Inbreeding and known generations as the straw chooser asks for them. */
+import { kinshipOf } from '../kinship/herd-kinship.ts'
 
-export const kinshipIn =
-  (_book: HerdBook): Kinship =>
-  () => ({ inbreeding: 0, generations: 1 })
+/** Inbreeding of the calf of a dam and a sire, 0-1, and the generations of its ancestors that are known in full. */
+export type Kinship = ReturnType<typeof kinshipOf>
+
+export { kinshipOf as kinshipIn }

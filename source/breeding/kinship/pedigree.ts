@@ -1,0 +1,53 @@
+/**
+ * A pedigree in the order that kinship is reckoned in: parents before their offspring.
+ */
+import type { Outcome } from '../problem.ts'
+import { impossibleIn, type Parents, problemOf } from './impossible.ts'
+
+/** Ancestors first. Numbers stand for animals; -1 is an unknown parent. */
+export interface Pedigree {
+  readonly numbers: ReadonlyMap<string, number>
+  readonly sires: Int32Array
+  readonly dams: Int32Array
+}
+
+/** Parents, then the animal itself; no recursion, for a wrong file can hold a very long line. */
+function inOrder(parents: ReadonlyMap<string, Parents>): Map<string, number> {
+  const numbers = new Map<string, number>()
+  for (const id of parents.keys()) {
+    const waiting = [id]
+    for (let next = waiting.at(-1); next !== undefined; next = waiting.at(-1)) {
+      const { sire, dam } = parents.get(next) ?? {}
+      const missing = [sire, dam].filter((parent) => parent !== undefined && !numbers.has(parent))
+      if (missing.length === 0 || numbers.has(next)) {
+        waiting.pop()
+        if (!numbers.has(next)) numbers.set(next, numbers.size)
+        continue
+      }
+      for (const parent of missing) if (parent !== undefined) waiting.push(parent)
+    }
+  }
+  return numbers
+}
+
+/**
+ * Reads a pedigree.
+ *
+ * @param parents sire and dam by animal; a parent that is no key of its own is a founder, as is an unknown one
+ * @returns the pedigree, or what is impossible in it: `pedigree-loop`, `pedigree-same-parents`, `pedigree-both-roles`
+ * @example readPedigree(new Map([['412', { sire: 'S17', dam: '305' }]])).ok // true
+ */
+export function readPedigree(parents: ReadonlyMap<string, Parents>): Outcome<Pedigree> {
+  const impossible = impossibleIn(parents)
+  if (impossible.length > 0) return { ok: false, problems: impossible.map((one) => problemOf(one)) }
+  const numbers = inOrder(parents)
+  const sires = new Int32Array(numbers.size).fill(-1)
+  const dams = new Int32Array(numbers.size).fill(-1)
+  const numberOf = (id: string | undefined): number => (id === undefined ? -1 : (numbers.get(id) ?? -1))
+  for (const [id, { sire, dam }] of parents) {
+    const number = numberOf(id)
+    sires[number] = numberOf(sire)
+    dams[number] = numberOf(dam)
+  }
+  return { ok: true, value: { numbers, sires, dams } }
+}
