@@ -1,4 +1,5 @@
 import { join } from 'node:path'
+import { isDeepStrictEqual } from 'node:util'
 import { notice, type Problem } from '../../breeding/problem.ts'
 import { headerOf } from '../format.ts'
 import { type HerdFile, Refusal } from '../herd-file.ts'
@@ -30,15 +31,16 @@ export class CopiesBeside {
     return this.#notices
   }
 
-  /** Looks again where names or the herd changed. @returns whether the notices did */
+  /** Looks again where a file beside the herd or the herd itself changed. @returns whether the notices did */
   async look(herd: HerdFile): Promise<boolean> {
-    const names = await this.#names()
-    const seen = `${names.length === 0 ? '' : herd.revision}/${names.join('/')}`
+    const paths = (await this.#names()).map((name) => join(this.#paths.folder, name))
+    const stamps = await Promise.all(paths.map((path) => stampText(this.#world, path)))
+    const seen = paths.length === 0 ? '' : [herd.revision, ...stamps].join('\n')
     if (seen === this.#seen) return false
     this.#seen = seen
-    const before = this.#notices.length
-    this.#notices = await this.#copiesAmong(names, herd)
-    return before > 0 || this.#notices.length > 0
+    const before = this.#notices
+    this.#notices = await this.#copiesAmong(paths, herd)
+    return !isDeepStrictEqual(before, this.#notices)
   }
 
   async #names(): Promise<string[]> {
@@ -56,10 +58,10 @@ export class CopiesBeside {
     return /\.json$/i.test(name) || name.startsWith(this.#paths.stem)
   }
 
-  async #copiesAmong(names: readonly string[], herd: HerdFile): Promise<Problem[]> {
-    const { file, folder } = this.#paths
+  async #copiesAmong(paths: readonly string[], herd: HerdFile): Promise<Problem[]> {
+    const { file } = this.#paths
     const notices: Problem[] = []
-    for (const path of names.map((name) => join(folder, name))) {
+    for (const path of paths) {
       if ((await herdIdIn(this.#world, path)) !== herd.herdId) continue
       try {
         const copy = await readDisk(this.#world, path, path)
@@ -71,6 +73,17 @@ export class CopiesBeside {
       }
     }
     return notices
+  }
+}
+
+/** What tells one state of a file from another; the path alone where it cannot be looked at. */
+async function stampText(world: Environment, path: string): Promise<string> {
+  try {
+    const { inode, size, changed } = await world.files.stamp(path)
+    return `${path} ${inode} ${size} ${changed}`
+  } catch (error) {
+    systemCode(error)
+    return path
   }
 }
 
