@@ -71,3 +71,11 @@ export function heatNotServed(stage: Stage): void {
   const cow = cast(stage, 'spring', 'heat not served', (animal) => mayBeFirst(stage, animal))
   heat(stage, cow, 2, 'standing')
 }
+
+/** A cow who calved so late that she is ready only for the bull; nothing has happened to her yet. */
+export function calvedTooLate(stage: Stage): void {
+  cast(stage, 'spring', 'calved too late for a straw', (animal) => {
+    const calved = daysCalved(animal, today(stage)) ?? 999
+    return calved <= 27 && calved >= 7 && animal.heatsSeen.length === 0
+  })
+}

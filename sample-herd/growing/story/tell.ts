@@ -3,6 +3,7 @@ import type { Farm } from '../farm.ts'
 import {
   backTooSoon,
   calvedLately,
+  calvedTooLate,
   heatNotServed,
   heatOfAnInCalfCowToBeChecked,
   inCalfAndOnHeat,
@@ -20,6 +21,7 @@ export function tellStory(farm: Farm): void {
   heatOfAnInCalfCowToBeChecked(stage)
   unsureScan(stage)
   lostHerCalf(stage)
+  calvedTooLate(stage)
   calvedLately(stage, 8, 29)
   calvedLately(stage, 30, 41)
   backTooSoon(stage)
