@@ -1,4 +1,5 @@
-import type { AnimalRecordFact, Fact } from '../breeding/facts.ts'
+import type { AnimalRecordFact, CorrectionFact, Fact } from '../breeding/facts.ts'
+import { voidedBy } from '../breeding/voided.ts'
 
 /** What new facts are held against: every id, and the animals with their numbers. */
 export class KnownFacts {
@@ -6,7 +7,7 @@ export class KnownFacts {
   readonly #byId = new Map<string, Fact>()
   readonly #numbers = new Map<string, string>()
   readonly #records: AnimalRecordFact[] = []
-  readonly #voided = new Set<string>()
+  readonly #corrections: CorrectionFact[] = []
 
   /** @param before what is known already; stays as it is */
   constructor(before?: KnownFacts) {
@@ -16,7 +17,7 @@ export class KnownFacts {
   /** Knows this fact too. Of two with one id the first stays. */
   add(fact: Fact): void {
     if (this.find(fact.id) === undefined) this.#byId.set(fact.id, fact)
-    if (fact.kind === 'correction') this.#voided.add(fact.voids)
+    if (fact.kind === 'correction') this.#corrections.push(fact)
     if (fact.kind !== 'animal') return
     this.#records.push(fact)
     this.#numbers.set(fact.about, fact.number)
@@ -34,9 +35,10 @@ export class KnownFacts {
 
   /** The records that give an animal a number which another animal had before. A voided record gives none. */
   sharedNumbers(): AnimalRecordFact[] {
+    const voided = voidedBy(this.#allCorrections())
     const latest = new Map<string, AnimalRecordFact>()
     for (const record of this.#allRecords()) {
-      if (this.#isVoided(record.id)) continue
+      if (voided.has(record.id)) continue
       latest.delete(record.about)
       latest.set(record.about, record)
     }
@@ -48,8 +50,9 @@ export class KnownFacts {
     return this.#before === undefined ? this.#records : [...this.#before.#allRecords(), ...this.#records]
   }
 
-  #isVoided(id: string): boolean {
-    if (this.#voided.has(id)) return true
-    return this.#before === undefined ? false : this.#before.#isVoided(id)
+  #allCorrections(): CorrectionFact[] {
+    return this.#before === undefined
+      ? this.#corrections
+      : [...this.#before.#allCorrections(), ...this.#corrections]
   }
 }

@@ -204,6 +204,8 @@ test('two animals of one number: a notice in a file, a refusal when it is record
   expect(checkFacts([cow, other, renumbered])).toEqual([])
   const voided = { ...envelope, about: 'cow9', kind: 'correction', voids: 'other' }
   expect(checkFacts([cow, other, voided])).toEqual([])
+  const undone = { ...envelope, id: 'f2', about: 'cow9', kind: 'correction', voids: 'f1' }
+  expect(checkFacts([cow, other, voided, undone])).toMatchObject([{ code: 'number-shared' }])
   const known = new KnownFacts()
   for (const fact of asFacts(smallHerd, { at: new Date(at) })) known.add(fact)
   expect(checkAdded(known, [{ ...cow, about: 'cow9' } as Fact])).toMatchObject([
