@@ -13,6 +13,7 @@ import {
   type NitrogenFact,
   type PolicyFact,
   type SeasonFact,
+  type ServiceFact,
   type SpoiledFact,
   type StockTakeFact,
 } from './facts.ts'
@@ -55,6 +56,8 @@ export interface HerdBook {
   /** Live stock facts by date, then order of the file. */
   readonly stock: readonly StockFact[]
   readonly nitrogen: readonly NitrogenFact[]
+  /** Live services, by AI and by bulls, in order of the file. */
+  readonly services: readonly ServiceFact[]
   /** All live facts, in order of the file; corrections are not among them. */
   readonly live: readonly Fact[]
   /** Ids of the facts that a correction voids. */
@@ -79,9 +82,11 @@ export function openBook(facts: readonly Fact[]): HerdBook {
   const live: Fact[] = []
   const ofHerd: Fact[] = []
   const ofAnimals: (AnimalFact | AnimalRecordFact)[] = []
+  const services: ServiceFact[] = []
   for (const fact of facts) {
     if (fact.kind === 'correction' || (voided.size > 0 && voided.has(fact.id))) continue
     live.push(fact)
+    if (fact.kind === 'service') services.push(fact)
     if (fact.about === HERD) ofHerd.push(fact)
     else ofAnimals.push(fact as AnimalFact | AnimalRecordFact)
   }
@@ -109,6 +114,7 @@ export function openBook(facts: readonly Fact[]): HerdBook {
     ),
     stock: ofHerd.filter(isStock).sort(byDate),
     nitrogen: ofHerd.filter((fact): fact is NitrogenFact => fact.kind === 'nitrogen').sort(byDate),
+    services,
     live,
     voided,
   }

@@ -4,16 +4,22 @@ import { type Day, isoDay } from '../day.ts'
 import type { ServiceFact } from '../facts.ts'
 import { Clock, type Minute } from '../moment.ts'
 
-export type Movement = { readonly day: Day; readonly minute: Minute } & (
-  | { readonly kind: StockFact['kind']; readonly fact: StockFact }
-  | { readonly kind: 'service'; readonly fact: ServiceFact }
-)
+export interface Movement {
+  readonly fact: StockFact | ServiceFact
+  readonly day: Day
+  /** Place among all movements: day, minute, kind. */
+  readonly order: number
+}
 
 /** At one moment: what is counted first, what comes next, what goes last. */
-const kindsInOrder: readonly Movement['kind'][] = ['stock-take', 'delivery', 'spoiled', 'service']
+const ranks = { 'stock-take': 0, delivery: 1, spoiled: 2, service: 3 }
 
 /** A count without a time is the number in the morning, before anything of that day. */
 const START_OF_DAY: Minute = -1
+
+/** Of services at one moment those that name a batch come first: they must not find it taken by the others. */
+const orderOf = (fact: StockFact | ServiceFact, day: Day, minute: Minute): number =>
+  (day * 1441 + minute + 1) * 8 + ranks[fact.kind] * 2 + (fact.batch === undefined ? 1 : 0)
 
 /**
  * Stock facts and AI services up to a day, that day included, in order of day, time and kind. Services before the
@@ -21,30 +27,27 @@ const START_OF_DAY: Minute = -1
  * recording.
  *
  * @param book the herd book, @param today the last day that counts
- * @example movementsUntil(book, isoDay('2026-05-28'))[0]?.kind // 'stock-take'
+ * @example movementsUntil(book, isoDay('2026-05-28'))[0]?.fact.kind // 'stock-take'
  */
 export function movementsUntil(book: HerdBook, today: Day): readonly Movement[] {
   const clock = new Clock(book.farm.milkings)
-  const stock: Movement[] = book.stock.flatMap((fact) => {
-    const day = isoDay(fact.date)
-    const untimedCount = fact.kind === 'stock-take' && fact.time === undefined
-    const minute = untimedCount ? START_OF_DAY : clock.minute(fact.time)
-    return day > today ? [] : [{ day, minute, kind: fact.kind, fact }]
-  })
-  const opened = stock.reduce((first, movement) => Math.min(first, movement.day), Infinity)
-  const services: Movement[] = []
-  for (const fact of book.live) {
-    if (fact.kind !== 'service' || fact.natural === true) continue
-    const day = isoDay(fact.date)
-    if (day < opened || day > today) continue
-    services.push({ day, minute: clock.minute(fact.time ?? fact.session), kind: 'service', fact })
+  const movements: Movement[] = []
+  const add = (fact: StockFact | ServiceFact, day: Day, minute: Minute): void => {
+    movements.push({ fact, day, order: orderOf(fact, day, minute) })
   }
-  return [...stock, ...services].sort(byMoment)
+  let opened: Day | undefined
+  for (const fact of book.stock) {
+    const day = isoDay(fact.date)
+    if (day > today) break
+    opened ??= day
+    const untimedCount = fact.kind === 'stock-take' && fact.time === undefined
+    add(fact, day, untimedCount ? START_OF_DAY : clock.minute(fact.time))
+  }
+  if (opened === undefined) return movements
+  for (const fact of book.services) {
+    if (fact.natural === true) continue
+    const day = isoDay(fact.date)
+    if (day >= opened && day <= today) add(fact, day, clock.minute(fact.time ?? fact.session))
+  }
+  return movements.sort((a, b) => a.order - b.order)
 }
-
-/** Of services at one moment those that name a batch come first: they must not find it taken by the others. */
-const byMoment = (a: Movement, b: Movement): number =>
-  a.day - b.day ||
-  a.minute - b.minute ||
-  kindsInOrder.indexOf(a.kind) - kindsInOrder.indexOf(b.kind) ||
-  Number(a.fact.batch === undefined) - Number(b.fact.batch === undefined)

@@ -54,67 +54,69 @@ const LATE_DAYS = 21
  * then the lowest inbreeding, then the least used, then the name.
  * Source: Boggess, table of inbreeding by relationship; Teagasc, Plan to use teams of bulls equally, 2022.
  *
- * @param candidates of one kind, in stock, @param first what is said of each before the rest
- * @example rankStraws(candidates, occasion, policy, 'proposed-kind')[0]?.sire // 'S17'
+ * @param candidates of one kind, in stock
+ * @example bestFirst(candidates, occasion, policy)[0]?.sire.code // 'S17'
  */
-export function rankStraws(
+export function bestFirst(
   candidates: readonly Candidate[],
   occasion: Occasion,
   policy: Policy,
-  first: SireReasonCode,
-): readonly RankedStraw[] {
-  const keys = (candidate: Candidate): readonly number[] => [
-    Number(needsConfirming(candidate.inbreeding, policy)),
-    Number(occasion.maiden && candidate.sire.easyCalving !== true),
-    Number(related(candidate.inbreeding, policy)),
-    Number(aboveShare(candidate.used, candidate.usedInAll, policy.sireShare)),
-    candidate.inbreeding,
-    candidate.used,
-  ]
-  return candidates
-    .map((candidate) => ({ candidate, keys: keys(candidate) }))
-    .sort((a, b) => compareKeys(a.keys, b.keys) || (a.candidate.sire.code < b.candidate.sire.code ? -1 : 1))
-    .map(({ candidate }) => rankedOf(candidate, occasion, policy, first))
+): readonly Candidate[] {
+  const blocked = (one: Candidate): number => Number(needsConfirming(one.inbreeding, policy))
+  const hard = (one: Candidate): number => Number(occasion.maiden && one.sire.easyCalving !== true)
+  const close = (one: Candidate): number => Number(related(one.inbreeding, policy))
+  const above = (one: Candidate): number => Number(aboveShare(one.used, one.usedInAll, policy.sireShare))
+  return candidates.toSorted(
+    (a, b) =>
+      blocked(a) - blocked(b) ||
+      hard(a) - hard(b) ||
+      close(a) - close(b) ||
+      above(a) - above(b) ||
+      a.inbreeding - b.inbreeding ||
+      a.used - b.used ||
+      (a.sire.code < b.sire.code ? -1 : 1),
+  )
 }
 
-function compareKeys(a: readonly number[], b: readonly number[]): number {
-  for (const [i, key] of a.entries()) {
-    const difference = key - (b[i] ?? 0)
-    if (difference !== 0) return difference
-  }
-  return 0
-}
-
-function rankedOf(
+/**
+ * A straw with what speaks for and against it.
+ *
+ * @param first what is said before the rest
+ * @example rankedStraw(candidate, occasion, policy, 'proposed-kind').reasons.length // 2
+ */
+export function rankedStraw(
   candidate: Candidate,
   occasion: Occasion,
   policy: Policy,
   first: SireReasonCode,
 ): RankedStraw {
-  const { sire, straw, left, used, usedInAll, inbreeding, generations } = candidate
-  const easy = sire.easyCalving === true
-  const blocked = needsConfirming(inbreeding, policy)
-  const percent = Math.round(inbreeding * 10_000) / 100
-  const reasons: StrawReason<SireReasonCode>[] = [because(first)]
-  if (occasion.maiden) reasons.push(because(easy ? 'easy-calving' : 'not-easy-calving'))
-  if (blocked) reasons.push(because('related-12', { percent }))
-  else if (related(inbreeding, policy)) reasons.push(because('related-6', { percent }))
-  if (parentsUnknown(candidate, occasion)) reasons.push(because('parents-unknown'))
-  if (aboveShare(used, usedInAll, policy.sireShare))
-    reasons.push(
-      because('above-share', { used, services: usedInAll, share: Math.round(policy.sireShare * 100) }),
-    )
-  reasons.push(...lateness(sire, occasion, policy))
+  const { sire, straw, left, inbreeding, generations } = candidate
   return {
     sire: sire.code,
     straw,
     left,
     inbreeding,
     generations,
-    easyCalving: easy,
-    needsConfirming: blocked,
-    reasons,
+    easyCalving: sire.easyCalving === true,
+    needsConfirming: needsConfirming(inbreeding, policy),
+    reasons: [because(first), ...reasonsOf(candidate, occasion, policy)],
   }
+}
+
+function reasonsOf(candidate: Candidate, occasion: Occasion, policy: Policy): StrawReason<SireReasonCode>[] {
+  const { sire, inbreeding, used, usedInAll } = candidate
+  const reasons: StrawReason<SireReasonCode>[] = []
+  const percent = Math.round(inbreeding * 10_000) / 100
+  if (occasion.maiden) reasons.push(because(sire.easyCalving === true ? 'easy-calving' : 'not-easy-calving'))
+  if (needsConfirming(inbreeding, policy)) reasons.push(because('related-12', { percent }))
+  else if (related(inbreeding, policy)) reasons.push(because('related-6', { percent }))
+  if (parentsUnknown(candidate, occasion)) reasons.push(because('parents-unknown'))
+  if (aboveShare(used, usedInAll, policy.sireShare)) {
+    const share = Math.round(policy.sireShare * 100)
+    reasons.push(because('above-share', { used, services: usedInAll, share }))
+  }
+  reasons.push(...lateness(sire, occasion, policy))
+  return reasons
 }
 
 /** Days later or earlier in the block than a calf of the usual gestation, said in the last weeks of AI. */

@@ -12,15 +12,16 @@ export interface SetAside {
 
 /** Nothing promised yet. */
 export function nothingSetAside(): SetAside {
-  const straws: { readonly sire: string; readonly straw: StrawKind }[] = []
-  const count = (sire: string, straw?: StrawKind): number =>
-    straws.filter((one) => one.sire === sire && (straw === undefined || one.straw === straw)).length
+  const counts = new Map<string, number>()
+  const count = (key: string): number => counts.get(key) ?? 0
+  let total = 0
   return {
-    straws: count,
-    ofSire: (sire) => count(sire),
-    total: () => straws.length,
+    straws: (sire, straw) => count(`${straw} ${sire}`),
+    ofSire: (sire) => count(`any ${sire}`),
+    total: () => total,
     add: (sire, straw) => {
-      straws.push({ sire, straw })
+      for (const key of [`${straw} ${sire}`, `any ${sire}`]) counts.set(key, count(key) + 1)
+      total += 1
     },
   }
 }

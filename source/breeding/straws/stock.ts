@@ -54,9 +54,9 @@ const fieldsOfPlace = ['batch', 'flask', 'canister'] as const
  */
 export function stockOn(book: HerdBook, today: Day): Stock {
   const fold = new StockFold(book)
-  for (const movement of movementsUntil(book, today)) {
-    if (movement.kind === 'service') fold.use(movement.fact)
-    else fold.change(movement.fact, movement.day)
+  for (const { fact, day } of movementsUntil(book, today)) {
+    if (fact.kind === 'service') fold.use(fact)
+    else fold.change(fact, day)
   }
   return fold.stock()
 }
@@ -98,17 +98,19 @@ class StockFold {
 
   use(fact: ServiceFact): void {
     const straw = fact.straw ?? this.#onlyKind(fact.sire)
-    const values = { date: fact.date, service: fact.id }
-    const animal = this.#book.animals.get(fact.about)?.number
     if (fact.sire === undefined || straw === undefined) {
-      this.#unaccounted.add(fact.id)
-      this.#unnamed.push(notice('service-without-straw', '', values, animal))
+      this.#unnamed.push(this.#noticeOf(fact, 'service-without-straw', {}))
       return
     }
     const pool = this.#pool(fact.sire, straw)
-    if (takeOne(pool.lots, fact)) return
+    if (takeOne(pool.lots, { batch: fact.batch })) return
+    pool.notices.push(this.#noticeOf(fact, 'service-without-stock', { sire: fact.sire, straw }))
+  }
+
+  #noticeOf(fact: ServiceFact, code: string, straw: Record<string, string>): Problem {
     this.#unaccounted.add(fact.id)
-    pool.notices.push(notice('service-without-stock', '', { ...values, sire: fact.sire, straw }, animal))
+    const animal = this.#book.animals.get(fact.about)?.number
+    return notice(code, '', { date: fact.date, service: fact.id, ...straw }, animal)
   }
 
   stock(): Stock {
@@ -157,7 +159,7 @@ const lotNamed = ({ sire, straw, batch, flask, canister }: StrawLot): StrawLot =
   ...(canister === undefined ? {} : { canister }),
 })
 
-type Place = Partial<Pick<StrawLot, (typeof fieldsOfPlace)[number]>>
+type Place = { readonly [F in (typeof fieldsOfPlace)[number]]?: string | undefined }
 
 /** Whether two descriptions may mean the same straws: no batch, flask or canister that both name differs. */
 const mayBeSame = (a: Place, b: Place): boolean =>
@@ -178,13 +180,10 @@ function takeOne(lots: readonly OpenLot[], said: Place): boolean {
 
 /** How well a lot agrees with what is said: 2 for each field that is the same, 1 for each that the lot leaves open. */
 const agreement = (lot: Place, said: Place): number =>
-  fieldsOfPlace.reduce(
-    (sum, field) =>
-      said[field] === undefined
-        ? sum
-        : sum + (lot[field] === said[field] ? 2 : lot[field] === undefined ? 1 : 0),
-    0,
-  )
+  agrees(lot.batch, said.batch) + agrees(lot.flask, said.flask) + agrees(lot.canister, said.canister)
+
+const agrees = (lot: string | undefined, said: string | undefined): number =>
+  said === undefined ? 0 : lot === said ? 2 : lot === undefined ? 1 : 0
 
 const text = (a: string, b: string): number => (a < b ? -1 : a > b ? 1 : 0)
 

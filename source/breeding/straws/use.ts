@@ -24,8 +24,8 @@ export function servicesOfSeason(
 ): readonly ServiceFact[] {
   if (season === undefined) return []
   const from = dayOfSeason(season, PRE_MATING)
-  return book.live.filter((fact): fact is ServiceFact => {
-    if (fact.kind !== 'service' || fact.natural === true) return false
+  return book.services.filter((fact) => {
+    if (fact.natural === true) return false
     const day = isoDay(fact.date)
     return day >= from && day <= today
   })
