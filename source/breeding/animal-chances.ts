@@ -20,18 +20,33 @@ export const returnsOf = (service: Service, rates: Rates): Returns =>
  * Chance that she is in calf on the morning of the standing's day, before that day's heats are seen: what is known
  * where it is known, else from her last service and the days without a return.
  *
- * @returns 0-1; undefined where she has not been served in this cycle
+ * @returns 0-1; undefined where she has not been served in this cycle, and where she is known not to be in calf to her
+ *   service but a bull was with her since
  */
 export function chanceInCalf(standing: Standing, book: HerdBook, rates: Rates): number | undefined {
   if (standing.inCalf) return 1
   const service = standing.lastService
   if (service === undefined) return undefined
-  if (checkedEmpty(standing) || returned(standing, book.policy.watchFrom)) return 0
+  if (checkedEmpty(standing) || returned(standing, book.policy.watchFrom))
+    return perhapsByBull(standing, book) ? undefined : 0
   return inCalfWithoutReturn(
     conceptionOfService(service, rates),
     standing.today - service.day - 1,
     returnsOf(service, rates),
   )
+}
+
+/**
+ * A bull was with her after her return, or too shortly before the empty result (42 days) for his calf to be found.
+ * Source: DairyNZ, Pregnancy testing; Clutha Vets, Getting the most from pregnancy testing.
+ */
+function perhapsByBull(standing: Standing, book: HerdBook): boolean {
+  const withBull = standing.lastWithBull
+  if (withBull === undefined) return false
+  const check = standing.countingCheck
+  if (check?.fact.result !== 'empty') return withBull > (standing.latestSureHeat?.day ?? withBull)
+  const days = check.day - withBull
+  return days < book.policy.finalCheckDays
 }
 
 /**

@@ -43,3 +43,21 @@ export const bullWeeks = (seasons: readonly Season[]): readonly BullPeriod[] =>
       to: dayOfSeason(season, season.bullEnd),
       bull: undefined,
     }))
+
+/**
+ * The last day up to today on which a bull was with an animal.
+ *
+ * @param periods her own, or her block's
+ * @param services days of a bull's services, which tell of him where no period does
+ */
+export function lastDayWithBull(
+  periods: readonly BullPeriod[],
+  services: readonly Day[],
+  today: Day,
+): Day | undefined {
+  const days = periods
+    .filter((period) => period.from <= today)
+    .map((period) => Math.min(period.to ?? today, today))
+    .concat(services)
+  return days.length === 0 ? undefined : (Math.max(...days) as Day)
+}

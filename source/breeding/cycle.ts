@@ -31,6 +31,8 @@ export interface Heat {
   readonly how: HeatSource | undefined
   /** Sure unless all its records are suspect; a service is a sure record. */
   readonly sure: boolean
+  /** Day of its first sure record. */
+  readonly sureOn: Day | undefined
   readonly service: Service | undefined
 }
 
@@ -164,6 +166,7 @@ function joinHeat(cycle: OpenCycle, happening: Happening, parity: number, counts
       time: fact.time,
       how: fact.kind === 'heat' ? fact.how : undefined,
       sure,
+      sureOn: sure ? day : undefined,
       service: undefined,
       lastDay: day,
     }
@@ -171,6 +174,7 @@ function joinHeat(cycle: OpenCycle, happening: Happening, parity: number, counts
   } else {
     heat.lastDay = day
     heat.sure ||= sure
+    if (sure) heat.sureOn ??= day
   }
   if (fact.kind !== 'service' || !counts) return
   if (heat.service !== undefined) cycle.services.pop()

@@ -15,6 +15,7 @@ import { repeatHeatWatch } from './rules/repeat-heat-watch.ts'
 import { secondService, serve } from './rules/serve.ts'
 import { sweepBull } from './rules/sweep-bull.ts'
 import { takeCare } from './rules/take-care.ts'
+import { phaseOf, seasonDay } from './season.ts'
 import { type Standing, standingOn } from './standing.ts'
 
 /** Sections 2 to 8: the first that fits. */
@@ -54,10 +55,8 @@ export function listOf(book: HerdBook, today: Day, standings: readonly Standing[
   const waiting = new Map<string, VisitAhead>()
   for (const standing of standings) {
     const place = placeOf(standing, setting)
-    if (place.visit !== undefined) {
-      const before = waiting.get(place.visit.block)
-      waiting.set(place.visit.block, { ...place.visit, ready: (before?.ready ?? 0) + 1 })
-    }
+    const visit = readyForVisit(standing, setting)
+    if (visit !== undefined) waiting.set(visit.block, addedTo(waiting.get(visit.block), visit))
     const first = place.takeCare ?? place.further
     if (first !== undefined) {
       const also = place.takeCare === undefined ? undefined : place.further?.section
@@ -73,39 +72,46 @@ export function listOf(book: HerdBook, today: Day, standings: readonly Standing[
   }
 }
 
-/** Where an animal stands: take care where it fits, the first other section that fits, and the visit she waits for. */
+/** Where an animal stands: take care where it fits, and the first other section that fits. */
 export interface Place {
   readonly takeCare: Placement | undefined
   readonly further: Placement | undefined
-  readonly visit: VisitAhead | undefined
 }
 
 /**
  * Places an animal. A check that waits for a planned scanning visit holds no row before it; the sections after it may.
  */
 export function placeOf(standing: Standing, setting: RuleSetting): Place {
-  let visit: VisitAhead | undefined
+  const waits = visitAhead(standing) !== undefined
+  let further: Placement | undefined
   for (const rule of rules) {
-    const further = rule(standing, setting)
-    if (further === undefined) continue
-    visit ??= visitBefore(further, standing)
-    if (further.section !== 'pregnancy-check' || visit === undefined) {
-      return { takeCare: takeCare(standing, setting), further, visit }
-    }
+    const found = rule(standing, setting)
+    if (found === undefined || (waits && found.section === 'pregnancy-check')) continue
+    further = found
+    break
   }
-  return { takeCare: takeCare(standing, setting), further: undefined, visit }
+  return { takeCare: takeCare(standing, setting), further }
 }
 
-/** A check waits where a scanning visit of the block is planned on a later day. */
-function visitBefore(place: Placement, standing: Standing): VisitAhead | undefined {
-  if (place.section !== 'pregnancy-check' || standing.season === undefined || standing.block === undefined) {
-    return undefined
-  }
-  const visit = nextVisit(standing.season, standing.today)
-  return visit === undefined || visit === standing.today
-    ? undefined
-    : { block: standing.block, visit, ready: 0 }
+/** The next scanning visit of her block, where it is planned on a later day. */
+function visitAhead({ season, today }: Standing): Day | undefined {
+  const visit = season === undefined ? undefined : nextVisit(season, today)
+  return visit === today ? undefined : visit
 }
+
+/** The visit that her check waits for, where she will be ready on it if nothing happens before. */
+function readyForVisit(standing: Standing, setting: RuleSetting): Omit<VisitAhead, 'ready'> | undefined {
+  const { season, block } = standing
+  const visit = visitAhead(standing)
+  if (visit === undefined || season === undefined || block === undefined) return undefined
+  const then = { ...standing, today: visit, s: seasonDay(season, visit), phase: phaseOf(season, visit) }
+  return pregnancyCheck(then, setting) === undefined ? undefined : { block, visit }
+}
+
+const addedTo = (before: VisitAhead | undefined, visit: Omit<VisitAhead, 'ready'>): VisitAhead => ({
+  ...visit,
+  ready: (before?.ready ?? 0) + 1,
+})
 
 /** Sections that hold a row, in screen order, with their rows. */
 export const rowsBySection = (list: MorningList): ReadonlyMap<Section, readonly Row[]> =>

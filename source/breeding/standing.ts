@@ -3,7 +3,7 @@
  * Facts that the list of the day does not know yet (see cycle.ts) are left out here too.
  */
 import type { AnimalRecord, HerdBook } from './book.ts'
-import { type BullPeriod, bullPeriods, bullWeeks } from './bull-period.ts'
+import { type BullPeriod, bullPeriods, bullWeeks, lastDayWithBull } from './bull-period.ts'
 import {
   type Calving,
   type Check,
@@ -65,6 +65,8 @@ export interface Standing {
   readonly leftToBull: boolean
   readonly onHold: boolean
   readonly bullPeriods: readonly BullPeriod[]
+  /** The last day on which a bull was with her: by her own facts, else in the bull weeks of her block. */
+  readonly lastWithBull: Day | undefined
   readonly examinedOn: Day | undefined
   /** A fixed-time service planned for today. */
   readonly fixedTime: ExaminedFact | undefined
@@ -123,8 +125,7 @@ export function standingOn(book: HerdBook, animal: AnimalRecord, today: Day): St
     ready:
       !maiden ||
       animal.record.ready === true ||
-      pregnancy !== undefined ||
-      cycles.some((one) => one.services.length > 0),
+      cycles.some((one) => one.services.length > 0 || one.checks.some(isPregnant)),
     parity,
     maiden,
     calvings,
@@ -152,12 +153,19 @@ export function standingOn(book: HerdBook, animal: AnimalRecord, today: Day): St
     leftToBull: chancesFrom !== undefined && marks.toBull.some((day) => day >= chancesFrom),
     onHold: marks.onHold,
     bullPeriods: recorded,
+    lastWithBull: lastDayWithBull(
+      periodsOf(cycle),
+      services.flatMap((service) => (service.ai ? [] : [service.day])),
+      today,
+    ),
     examinedOn: marks.examinedOn,
     fixedTime: marks.fixedTime,
     condition,
     todays: marks.todays,
   }
 }
+
+const isPregnant = (check: Check): boolean => check.fact.result === 'pregnant'
 
 /** Heats served by AI on a day or later, in all cycles. */
 function chancesSince(cycles: readonly Cycle[], from: number): number {

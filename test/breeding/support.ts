@@ -66,15 +66,17 @@ export const correction = (voids: string, more: More = {}): Happening => ({
   ...more,
 })
 
+/** What differs in a record; undefined takes a standard field away. */
+type Recorded = { readonly [K in keyof AnimalRecordFact]?: AnimalRecordFact[K] | undefined }
 /** An animal: her record and what happened to her. */
 export interface Animal {
-  readonly record: Partial<AnimalRecordFact>
+  readonly record: Recorded
   readonly happenings: readonly Happening[]
 }
-type Given = Happening | Partial<AnimalRecordFact>
+type Given = Happening | Recorded
 
 const animal =
-  (standard: Partial<AnimalRecordFact>) =>
+  (standard: Recorded) =>
   (...given: readonly Given[]): Animal => {
     const isHappening = (one: Given): one is Happening => 'kind' in one
     const records = given.filter((one) => !isHappening(one))
@@ -118,7 +120,7 @@ const seasonOf = ({ aiWeeks = 6, bullWeeks = 3, scans = [], ...season }: Season)
 
 /** The facts of a herd as they stand in a file. */
 export function factsOf(animals: readonly Animal[], herd: Herd = {}): Fact[] {
-  const told: (Happening & { about?: string })[] = [
+  const told: More[] = [
     {
       kind: 'farm',
       date: on(-200),
@@ -132,7 +134,7 @@ export function factsOf(animals: readonly Animal[], herd: Herd = {}): Fact[] {
     ...animals.flatMap(({ record, happenings }) => {
       const about = `animal-${record.number}`
       return [
-        { kind: 'animal' as const, date: on(-200), ...record, about },
+        { kind: 'animal', date: on(-200), ...record, about },
         ...happenings.map((one) => ({ ...one, about })),
       ]
     }),

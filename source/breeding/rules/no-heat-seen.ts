@@ -37,10 +37,13 @@ export const noHeatSeen: Rule = (standing, { policy }) => {
     : { section: 'no-heat-seen', reasons, warnings: [], ...sinceCalving(standing) }
 }
 
-/** A sure heat since calving; for maidens and cows calved more than 150 days, one since season day -42. */
+/**
+ * A sure heat since calving; for maidens, cows calved more than 150 days and those whose calving is not known, one
+ * since season day -42.
+ */
 export function cyclingSeen(standing: Standing): boolean {
   const calved = daysCalved(standing)
-  const long = standing.maiden || (calved !== undefined && calved > CALVED_LONG)
+  const long = standing.maiden || calved === undefined || calved > CALVED_LONG
   const from = long && standing.season !== undefined ? standing.season.matingStart + CYCLING_FROM : 0
   return sureHeatSince(standing, from)
 }

@@ -63,6 +63,6 @@ export const seasonDayReady = (standing: Standing, calvedToServe: number): numbe
 export const concernsBreeding = (standing: Standing): boolean =>
   standing.inHerd && standing.female && !standing.barred && standing.ready && standing.season !== undefined
 
-/** Her heats as seen before today: a heat of today ticks sections 7 and 8 and does not move her there. */
+/** Her heats as known before today: a record of today ticks sections 7 and 8 and does not move her there. */
 export const sureHeatSince = (standing: Standing, from: number): boolean =>
-  standing.heats.some((heat) => heat.sure && heat.day >= from && heat.day < standing.today)
+  standing.heats.some((heat) => heat.sureOn !== undefined && heat.sureOn < standing.today && heat.day >= from)

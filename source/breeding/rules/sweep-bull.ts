@@ -32,15 +32,15 @@ function leftInAiWeeks(standing: Standing, { policy }: RuleSetting) {
   const ready = seasonDayReady(standing, policy.calvedToServe)
   const season = standing.season
   return fitting([
-    [
-      'chances',
-      standing.chancesUsed >= policy.chances &&
-        (returned(standing, policy.watchFrom) || checkedEmpty(standing)),
-    ],
+    ['chances', standing.chancesUsed >= policy.chances && knownOpen(standing, policy.watchFrom)],
     ['by-hand', standing.leftToBull],
     ['late', ready !== undefined && season !== undefined && ready > season.aiEnd && ready <= season.bullEnd],
   ])
 }
+
+/** Returned, checked empty, or not served since a loss. */
+const knownOpen = (standing: Standing, watchFrom: number): boolean =>
+  standing.lastService === undefined || returned(standing, watchFrom) || checkedEmpty(standing)
 
 function inBullWeeks(standing: Standing, { policy }: RuleSetting) {
   const ready = seasonDayReady(standing, policy.calvedToServe)

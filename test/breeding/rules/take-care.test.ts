@@ -112,7 +112,7 @@ describe('a heat that asks for a decision, in the AI weeks', () => {
       'calved under 30 days, chances used',
       cow(calving(-60), service(-35), service(-15), calving(-1), heat(10)),
       10,
-      'take-care: contradiction',
+      'take-care: contradiction > sweep-bull',
     ],
     ['hold', cow(fresh, hold(5), heat(10)), 10, 'take-care: hold > serve'],
     ['hold, last day', cow(fresh, hold(5, 10), heat(10)), 10, 'take-care: hold > serve'],
