@@ -1,5 +1,6 @@
 /** What speaks against a row of animals.csv. */
 import { isoDay } from '../../../breeding/day.ts'
+import { compareNumbers } from '../../../breeding/order.ts'
 import { fault, type Problem } from '../../../breeding/problem.ts'
 import type { Herd } from './herd.ts'
 import type { Fields, TableRow } from './rows.ts'
@@ -26,14 +27,20 @@ export function againstAnimal(rows: readonly TableRow[], herd: Herd, shared: Rea
   }
 }
 
-/** The numbers of the animals that have each international ID once the rows are recorded. */
+/**
+ * The numbers of the animals that have each international ID: by their rows, and on record where no row of the
+ * animal gives another.
+ */
 function internationalIds(rows: readonly TableRow[], herd: Herd): ReadonlyMap<string, readonly string[]> {
-  const idOf = new Map<string, unknown>()
-  for (const { number, record } of herd.book.animals.values()) idOf.set(number, record.internationalId)
-  for (const { given } of rows)
-    if (given.internationalId !== undefined) idOf.set(String(given.number), given.internationalId)
+  const said = rows.flatMap(({ given: { internationalId, number } }) =>
+    internationalId === undefined ? [] : [{ id: String(internationalId), number: String(number) }],
+  )
+  const renamed = new Set(said.map(({ number }) => number))
+  const kept = [...herd.book.animals.values()].flatMap(({ number, record: { internationalId } }) =>
+    internationalId === undefined || renamed.has(number) ? [] : [{ id: internationalId, number }],
+  )
   const owners = new Map<string, string[]>()
-  for (const [number, id] of idOf)
-    if (typeof id === 'string') owners.set(id, [...(owners.get(id) ?? []), number])
+  for (const [id, group] of Map.groupBy([...said, ...kept], (each) => each.id))
+    owners.set(id, [...new Set(group.map(({ number }) => number))].sort(compareNumbers))
   return owners
 }
