@@ -62,6 +62,8 @@ export function act(desk: Desk, action: Action): Step {
       return slips.field(desk, action.by)
     case 'turn':
       return slips.turned(desk, action.by)
+    case 'scroll':
+      return slips.scrolled(desk, action.by, action.most)
     case 'accept':
       return slips.accepted(desk)
     case 'cancel':
@@ -90,7 +92,8 @@ function recorded(desk: Desk, facts: readonly Fact[]): Desk {
   const broughtBack = alone && desk.said?.code === 'taken-back' ? pointedAt(after.page, about) : undefined
   const page = broughtBack ?? (left && !before.done ? movedOn(after.page, desk.page) : after.page)
   const stands = alone ? rowOf(page, about)?.section : undefined
-  const said = after.said === undefined || stands === undefined ? after.said : { ...after.said, stands }
+  const moved = stands !== undefined && stands !== rowOf(desk.page, about ?? '')?.section
+  const said = after.said === undefined || !moved ? after.said : { ...after.said, stands }
   return { ...after, page, said }
 }
 
@@ -99,6 +102,6 @@ function clock(desk: Desk, now: Now): Desk {
   if (now.day === desk.now.day) return { ...desk, now }
   const turned = showsToday(desk) ? withDay({ ...desk, now }, now.day) : { ...desk, now }
   // The cautions of the new day are shown in full to whoever comes to the screen first.
-  const slip = desk.slip ?? ({ is: 'opening', text: desk.by ?? '' } as const)
+  const slip = desk.slip ?? ({ is: 'opening', text: desk.by ?? '', top: 0 } as const)
   return { ...turned, slip, said: { tone: 'care', code: 'new-day', values: { day: now.day } } }
 }

@@ -31,6 +31,8 @@ export type Action =
   | { readonly do: 'put'; readonly text: string }
   | { readonly do: 'field'; readonly by: 1 | -1 }
   | { readonly do: 'turn'; readonly by: 1 | -1 }
+  /** Moves a slip that is longer than its room. */
+  | { readonly do: 'scroll'; readonly by: number; readonly most: number }
   | { readonly do: 'accept' }
   | { readonly do: 'cancel' }
   // The program itself.

@@ -1,7 +1,7 @@
 /** The state of the screen as a whole: the herd, the list shown, what lies on top of it. Never changed in place. */
 import { type AnimalRecord, type HerdBook, openBook } from '../breeding/book.ts'
 import { type Day, dayIso } from '../breeding/day.ts'
-import type { Fact, NewFact } from '../breeding/facts.ts'
+import { type Fact, HERD, type NewFact } from '../breeding/facts.ts'
 import type { Row } from '../breeding/list.ts'
 import { morningList } from '../breeding/morning-list.ts'
 import { standingOn } from '../breeding/standing.ts'
@@ -34,7 +34,7 @@ export type Slip =
   | { readonly is: 'day'; readonly text: string; readonly wrong: boolean }
   | { readonly is: 'initials'; readonly text: string }
   /** Cautions of the day in full, once a day, and who is recording. */
-  | { readonly is: 'opening'; readonly text: string }
+  | { readonly is: 'opening'; readonly text: string; readonly top: number }
   | { readonly is: 'search'; readonly text: string; readonly at: number }
 
 export interface Desk {
@@ -71,10 +71,23 @@ export function openDesk(log: readonly Fact[], now: Now, by: string | undefined)
     by,
     page: pageOf(morningList(book, now.day), book, undefined),
     places: [{ at: 'morning-list' }],
-    slip: { is: 'opening', text: by ?? '' },
+    slip: firstSlip(log, now, by),
     typed: '',
     said: undefined,
   }
+}
+
+/**
+ * What lies on the list when the program opens: the cautions in full, once a day; later that day who is recording,
+ * where that is not known.
+ */
+export function firstSlip(log: readonly Fact[], now: Now, by: string | undefined): Slip | undefined {
+  const last = log.findLast((fact) => fact.by !== undefined && fact.action !== undefined)?.by
+  const text = by ?? last ?? ''
+  const today = dayIso(now.day)
+  const begun = log.some((fact) => fact.action !== undefined && fact.about !== HERD && fact.date === today)
+  if (!begun) return { is: 'opening', text, top: 0 }
+  return by === undefined ? { is: 'initials', text } : undefined
 }
 
 /** The desk with other facts: book, list and history made anew. */

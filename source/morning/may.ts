@@ -65,6 +65,7 @@ function notForHer(desk: Desk, action: Action): Message | undefined {
   if (her.row === undefined)
     return because(placeOf(desk).at === 'animal' ? 'no-usual' : 'not-on-list', { number })
   if (action.do === 'fill-in') return undefined
+  if (her.row.done && her.row.section !== 'take-care') return because('already-done', { number })
   const usual = usualOf(her.row, setting)
   return 'whyNot' in usual ? because(usual.whyNot, { number }) : undefined
 }

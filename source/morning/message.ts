@@ -9,7 +9,7 @@ export interface Message {
   readonly values?: Readonly<Record<string, string | number>>
   /** The facts it speaks of. */
   readonly facts?: readonly NewFact[]
-  /** Section where the animal of the facts stands now. */
+  /** Section where the animal of the facts stands now, where that is another than before. */
   readonly stands?: Section
 }
 

@@ -13,7 +13,7 @@ import { type helpWords, type KeyMeaning, keyNames, keyWords, usualWords } from 
 /** What a key needs to know of the screen: how many rows are in sight. */
 export interface View {
   readonly rows: number
-  /** Furthest that a page without a pointer (the help) can be moved up, in lines. */
+  /** Furthest that a page or slip without a pointer (help, cautions) can be moved up, in lines. */
   readonly furthest: number
 }
 
@@ -204,7 +204,21 @@ const slips: Readonly<Record<Slip['is'], readonly Binding[]>> = {
   ],
   day: [accept('take'), cancel, ...typing],
   initials: [accept('take'), cancel, ...typing],
-  opening: [accept('take'), plain('accept', ['esc'], { do: 'accept' }), ...typing],
+  opening: [
+    accept('take'),
+    plain('accept', ['esc'], { do: 'accept' }),
+    {
+      name: 'down',
+      keys: ['down', 'pagedown'],
+      does: (_desk, _key, view) => ({ do: 'scroll', by: 1, most: view.furthest }),
+    },
+    {
+      name: 'up',
+      keys: ['up', 'pageup'],
+      does: (_desk, _key, view) => ({ do: 'scroll', by: -1, most: view.furthest }),
+    },
+    ...typing,
+  ],
   search: [
     accept('take'),
     cancel,

@@ -1,6 +1,7 @@
 /** Lines: a screen is made of lines, a line of bits of text with a tone. Made as data, drawn by one component. */
 import { Box, Text } from 'ink'
 import { memo } from 'react'
+import { asciiText } from './ascii.ts'
 import type { Theme, Tone } from './theme.ts'
 import { cut, widthOf } from './width.ts'
 
@@ -50,6 +51,14 @@ export function spread(left: Line, right: Line, cells: number, sign: string): Li
   return [...beginning, bit(' '.repeat(Math.max(0, room - lineWidth(beginning)))), ...ending]
 }
 
+/** A line as it can be drawn: no wider than its room, in ASCII where there is nothing else. */
+const fitted = (line: Line, width: number, theme: Theme): Line =>
+  cutLine(
+    theme.ascii ? line.map((one) => ({ ...one, text: asciiText(one.text) })) : line,
+    width,
+    theme.signs.cut,
+  )
+
 /** One line; never wraps. An empty one still takes its row. */
 const DrawnLine = memo(function DrawnLine({ line, theme }: { line: Line; theme: Theme }) {
   if (line.length === 0) return <Text> </Text>
@@ -85,7 +94,7 @@ export function Lines({
     <Box flexDirection="column" width={width} height={height} flexShrink={0} overflow="hidden">
       {lines.slice(0, height).map((line, index) => (
         // biome-ignore lint/suspicious/noArrayIndexKey: a line is its place on the screen
-        <DrawnLine key={index} line={cutLine(line, width, theme.signs.cut)} theme={theme} />
+        <DrawnLine key={index} line={fitted(line, width, theme)} theme={theme} />
       ))}
     </Box>
   )

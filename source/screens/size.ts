@@ -24,11 +24,11 @@ export const tooSmall = (size: Size): boolean => size.columns < SMALLEST.columns
  * Widths of the page and of the page beside it, with a fold of three cells between them; no second page (0) on a
  * narrow screen.
  *
- * @example pages({ columns: 120, rows: 40 }) // { first: 75, second: 42 }
+ * @example pages({ columns: 120, rows: 40 }) // { first: 79, second: 38 }
  */
 export function pages(size: Size): { first: number; second: number } {
   if (size.columns < TWO_PAGES) return { first: size.columns, second: 0 }
-  const second = Math.min(56, Math.floor(size.columns * 0.35))
+  const second = Math.min(56, Math.floor(size.columns * 0.32))
   return { first: size.columns - second - 3, second }
 }
 

@@ -72,6 +72,11 @@ export function field(desk: Desk, by: 1 | -1): Step {
 export const turned = (desk: Desk, by: 1 | -1): Step =>
   desk.slip?.is === 'form' ? withSlip(desk, { ...desk.slip, form: turn(desk.slip.form, by) }) : { desk }
 
+export const scrolled = (desk: Desk, by: number, most: number): Step =>
+  desk.slip?.is === 'opening'
+    ? withSlip(desk, { ...desk.slip, top: Math.max(0, Math.min(most, desk.slip.top + by)) })
+    : { desk }
+
 /** Enter: records the form, confirms the question, takes the text. */
 export function accepted(desk: Desk): Step {
   const { slip } = desk

@@ -58,25 +58,39 @@ export function titleLines(about: About): Line[] {
 }
 
 /** Why she stands where she stands: the rule's sentence with its numbers, then the warnings. */
-export function whyLines(about: About): Line[] {
-  const { row, desk, standing } = about
-  if (row === undefined) return paragraph(about, animalWords.notOnList, 'faint', 1)
+function whySentences({ row, desk, standing, theme }: About): readonly { text: string; tone: Tone }[] {
+  if (row === undefined) return [{ text: animalWords.notOnList, tone: 'faint' }]
   const { policy } = desk.book
   const since = animalWords.since(row, standing)
+  const tone = row.section === 'take-care' ? 'care' : 'plain'
+  const reasons = row.reasons.map((reason) => reasonWords[reason].sentence(policy)).join(' ')
   return [
-    ...row.reasons.flatMap((reason, index) =>
-      paragraph(
-        about,
-        `${index === 0 && since !== '' ? `${since} ` : ''}${reasonWords[reason].sentence(policy)}`,
-        row.section === 'take-care' ? 'care' : 'plain',
-      ),
-    ),
-    ...row.warnings.flatMap((warning) =>
-      paragraph(about, `${about.theme.signs.warning} ${warningWords[warning].sentence(policy)}`, 'care'),
-    ),
+    { text: since === '' ? reasons : `${since} ${reasons}`, tone },
+    ...row.warnings.map((warning) => ({
+      text: `${theme.signs.warning} ${warningWords[warning].sentence(policy)}`,
+      tone: 'care' as const,
+    })),
     ...(row.also === undefined
       ? []
-      : paragraph(about, animalWords.otherwise(sectionNames[row.also]), 'faint', 1)),
+      : [{ text: animalWords.otherwise(sectionNames[row.also]), tone: 'faint' as const }]),
+  ]
+}
+
+export const whyLines = (about: About): Line[] =>
+  whySentences(about).flatMap(({ text, tone }) => paragraph(about, text, tone))
+
+/** The same on few lines: warnings first where not all fits. */
+export function shortWhy(about: About, most: number): readonly Line[] {
+  const all = whyLines(about)
+  if (all.length <= most) return all
+  const [reason, ...rest] = whySentences(about)
+  const warned = rest
+    .filter(({ tone }) => tone === 'care')
+    .flatMap(({ text, tone }) => paragraph(about, text, tone, 1))
+  const kept = warned.slice(0, most - 1)
+  return [
+    ...(reason === undefined ? [] : paragraph(about, reason.text, reason.tone, most - kept.length)),
+    ...kept,
   ]
 }
 

@@ -4,7 +4,7 @@ import { foundByNumber } from '../../morning/find.ts'
 import { sentence } from '../../words/index.ts'
 import { safeText } from '../../words/safe.ts'
 import { footBindings, shown, type View } from '../keys.ts'
-import { type Bit, bit, cutLine, type Line, lineWidth } from '../line.tsx'
+import { type Bit, bit, type Line, lineWidth } from '../line.tsx'
 import type { Saving } from '../session.ts'
 import type { Theme, Tone } from '../theme.ts'
 import { wrap } from '../width.ts'
@@ -36,16 +36,13 @@ function typedLine(desk: Desk, theme: Theme): Line {
 }
 
 /** The keys that work now, as many as fit, the most useful first. */
-export function foot(desk: Desk, view: View, cells: number, theme: Theme): Line {
-  const line: Bit[] = [bit(' ')]
-  let used = 1
+export function foot(desk: Desk, view: View, cells: number, _theme: Theme): Line {
+  const line: Bit[] = []
   for (const binding of footBindings(desk, view)) {
     const { keys, label } = shown(desk, binding)
-    const next: Bit[] = [bit(safeText(keys), 'key'), bit(` ${label}   `)]
-    const width = lineWidth(next)
-    if (used + width - 2 > cells) break
+    const next: Bit[] = [bit(line.length === 0 ? ' ' : '   '), bit(safeText(keys), 'key'), bit(` ${label}`)]
+    if (lineWidth(line) + lineWidth(next) > cells) break
     line.push(...next)
-    used += width
   }
-  return cutLine(line, cells, theme.signs.cut)
+  return line
 }

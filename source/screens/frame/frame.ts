@@ -1,6 +1,6 @@
 /** A whole screen as lines: head, page, the page beside it or the strip below it, slip, what was said, keys. Pure. */
 import { type Desk, placeOf, subjectOf } from '../../morning/desk.ts'
-import { aboutLines, aboutOf, whyLines } from '../animal/about.ts'
+import { aboutLines, aboutOf, shortWhy } from '../animal/about.ts'
 import { animalPage } from '../animal/page.ts'
 import { helpLines } from '../help/page.ts'
 import type { View } from '../keys.ts'
@@ -8,6 +8,7 @@ import { bit, type Line } from '../line.tsx'
 import { columnsFor, type Drawing, itemLine, longestNumber } from '../morning-list/rows.ts'
 import type { Saving } from '../session.ts'
 import { pages, type Size, windowFrom } from '../size.ts'
+import { openingLines } from '../slips/opening.ts'
 import { slipLines } from '../slips/slip.ts'
 import type { Theme } from '../theme.ts'
 import { screenWords } from '../words/screen.ts'
@@ -30,8 +31,8 @@ export interface Frame {
   readonly top: number
 }
 
-/** Lines of the reason below a list that has no page beside it. */
-const STRIP = 2
+/** Lines of the reason below a list that has no page beside it: more on a screen of 24 rows. */
+const stripHeight = (size: Size): number => (size.rows >= 24 ? 3 : 2)
 /** Lines that a list keeps when a slip lies on it, where there is room. */
 const LEAST_BODY = 3
 /** Lines of what was said. */
@@ -48,16 +49,17 @@ export function frameOf(desk: Desk, saving: Saving, size: Size, theme: Theme, to
   const head = header(desk, saving, size.columns, theme)
   const message = said(desk, saving, size.columns, theme, SAID)
   const rest = size.rows - head.length - Math.max(1, message.length) - 1
-  const slip =
-    desk.slip === undefined
-      ? []
-      : slipLines(desk, desk.slip, widths.first, rest - LEAST_BODY, theme).slice(0, rest)
-  const strip = desk.slip === undefined && widths.second === 0 ? stripLines(desk, size.columns, theme) : []
+  const opening =
+    desk.slip?.is === 'opening'
+      ? openingLines(desk, desk.slip, widths.first, rest - LEAST_BODY, theme)
+      : undefined
+  const slip = opening?.lines ?? slipLines(desk, widths.first, rest - LEAST_BODY, theme).slice(0, rest)
+  const strip = desk.slip === undefined && widths.second === 0 ? stripLines(desk, size, theme) : []
   const under = desk.slip === undefined ? strip : slip
   const height = Math.max(0, rest - under.length)
   const page = pageLines(desk, widths.first, height, theme, top)
   const beside = widths.second === 0 ? [] : besideLines(desk, widths.second, theme)
-  const view = { rows: Math.max(1, height), furthest: Math.max(0, page.total - height) }
+  const view = { rows: Math.max(1, height), furthest: opening?.furthest ?? Math.max(0, page.total - height) }
   return {
     head,
     body: filled(page.lines, height),
@@ -113,19 +115,39 @@ function listLines(desk: Desk, cells: number, height: number, theme: Theme, befo
   const lines = page.items
     .slice(top, top + height)
     .map((item, index) => itemLine(item, top + index === page.pointer, drawing))
-  return { lines, total: page.items.length, top }
+  return {
+    lines: withMore(lines, top > 0, top + height < page.items.length, theme),
+    total: page.items.length,
+    top,
+  }
+}
+
+/** Signs in the margin where the page goes on above and below. */
+function withMore(lines: readonly Line[], above: boolean, below: boolean, { signs }: Theme): readonly Line[] {
+  return lines.map((line, index) => {
+    const sign =
+      above && index === 0
+        ? signs.more.above
+        : below && index === lines.length - 1
+          ? signs.more.below
+          : undefined
+    const [first, ...rest] = line
+    if (sign === undefined || first === undefined || first.text.startsWith(signs.pointer)) return line
+    return [bit(sign, 'light'), { ...first, text: first.text.slice(1) }, ...rest]
+  })
 }
 
 /** Why the animal pointed at is on the list, below a list without a page beside it. */
-function stripLines(desk: Desk, cells: number, theme: Theme): readonly Line[] {
+function stripLines(desk: Desk, size: Size, theme: Theme): readonly Line[] {
   if (placeOf(desk).at !== 'morning-list') return []
+  const height = stripHeight(size)
   const her = subjectOf(desk)
-  if (her.whyNot !== undefined) return filled([], STRIP)
-  const about = aboutOf(desk, her.animal, her.row, cells - 2, theme)
-  const lines = whyLines(about)
-    .slice(0, STRIP)
-    .map((line): Line => [bit(' '), ...line])
-  return filled(lines, STRIP)
+  if (her.whyNot !== undefined) return filled([], height)
+  const about = aboutOf(desk, her.animal, her.row, size.columns - 2, theme)
+  return filled(
+    shortWhy(about, height).map((line): Line => [bit(' '), ...line]),
+    height,
+  )
 }
 
 function besideLines(desk: Desk, cells: number, theme: Theme): readonly Line[] {

@@ -26,6 +26,8 @@ export interface Columns {
 
 /** Pointer, tick and margin. */
 const MARGIN = 5
+/** Cells that a reason keeps beside its warnings. */
+const LEAST_REASON = 8
 /** Narrower than this there is no room for names. */
 const NAMES_FROM = 70
 
@@ -33,13 +35,13 @@ const NAMES_FROM = 70
  * Columns for a page.
  *
  * @param longest characters of the longest number on it
- * @example columnsFor(80, 3) // { number: 4, name: 11, why: 27, when: 15, last: 14 }
+ * @example columnsFor(80, 3) // { number: 4, name: 10, why: 30, when: 14, last: 13 }
  */
 export function columnsFor(cells: number, longest: number): Columns {
   const number = Math.min(8, Math.max(4, longest))
-  const name = cells < NAMES_FROM ? 0 : cells < 90 ? 10 : 12
-  const when = cells < NAMES_FROM ? 14 : 15
-  const last = cells < NAMES_FROM ? 13 : 15
+  const name = cells < NAMES_FROM ? 0 : cells < 90 ? 10 : 14
+  const when = 14
+  const last = 13
   const gaps = name > 0 ? 4 : 3
   return { number, name, when, last, why: Math.max(8, cells - MARGIN - number - name - when - last - gaps) }
 }
@@ -142,12 +144,15 @@ function openCells(row: Row, tone: Tone, { theme, columns }: Drawing): Line {
   const [reason] = row.reasons
   const why = reason === undefined ? '' : reasonWords[reason].phrase
   const warned = row.warnings.map((warning) => `${signs.warning} ${warningWords[warning].phrase}`).join(' ')
-  const room = columns.why - Math.min(widthOf(why), columns.why)
+  const warning = warned === '' ? '' : ` ${warned}`
+  // A warning matters more than the end of the reason.
+  const forReason = Math.max(LEAST_REASON, columns.why - widthOf(warning))
+  const reasonText = cut(why, forReason, signs.cut)
   const danger = row.section === 'take-care'
   return [
     bit(' '),
-    bit(cut(why, columns.why, signs.cut), danger ? 'care' : tone),
-    bit(fill(warned === '' ? '' : ` ${warned}`, room, signs.cut), 'care'),
+    bit(reasonText, danger ? 'care' : tone),
+    bit(fill(warning, columns.why - widthOf(reasonText), signs.cut), 'care'),
     bit(` ${fill(whenWords(row), columns.when, signs.cut)}`, tone),
     bit(` ${fill(lastWords(row), columns.last, signs.cut)}`, tone),
   ]

@@ -1,6 +1,5 @@
 /** What lies on top of a screen, as lines: a form, a question, what can be recorded, a date, initials, a search. */
 
-import { sections } from '../../breeding/list.ts'
 import { MOST_HITS } from '../../morning/act/slips.ts'
 import type { Desk, Slip } from '../../morning/desk.ts'
 import { subjectOf } from '../../morning/desk.ts'
@@ -11,22 +10,19 @@ import { bindingsNow, shown } from '../keys.ts'
 import { type Bit, bit, type Line } from '../line.tsx'
 import type { Theme } from '../theme.ts'
 import { fill, wrap } from '../width.ts'
-import { type CautionName, cautions, cautionsOf } from '../words/cautions.ts'
 import { questionWords } from '../words/forms.ts'
 import { deedWords } from '../words/messages.ts'
 import { screenWords } from '../words/screen.ts'
 import { formLines } from './form.ts'
+import { openingLines } from './opening.ts'
 import { title } from './title.ts'
 
-/** The lines of a slip, its title on a ruled line first. */
-export function slipLines(
-  desk: Desk,
-  slip: Slip,
-  cells: number,
-  most: number,
-  theme: Theme,
-): readonly Line[] {
-  switch (slip.is) {
+/** The lines of what lies on top, its title on a strong line first; none where nothing does. */
+export function slipLines(desk: Desk, cells: number, most: number, theme: Theme): readonly Line[] {
+  const { slip } = desk
+  switch (slip?.is) {
+    case undefined:
+      return []
     case 'form':
       return formLines(desk, slip.form, cells, most, theme)
     case 'question':
@@ -45,7 +41,7 @@ export function slipLines(
     case 'initials':
       return [title(screenWords.initialsTitle, cells, theme), entry(slip.text, theme)]
     case 'opening':
-      return openingLines(desk, slip.text, cells, theme)
+      return openingLines(desk, slip, cells, most, theme).lines
     case 'search':
       return searchLines(desk, slip, cells, theme)
   }
@@ -93,25 +89,6 @@ function menuLines(desk: Desk, cells: number, theme: Theme): Line[] {
         ),
       ],
     ),
-  ]
-}
-
-/** The cautions that go with today's work in full, once a day, and who is recording. */
-function openingLines(desk: Desk, text: string, cells: number, theme: Theme): Line[] {
-  const present = new Set(desk.page.list.rows.map((row) => row.section))
-  const names = new Set<CautionName>(
-    sections.filter((section) => present.has(section)).flatMap((section) => cautionsOf[section]),
-  )
-  if (desk.page.list.rows.some((row) => row.reasons.includes('loss'))) names.add('catching')
-  names.add('law')
-  return [
-    title(screenWords.openingTitle, cells, theme),
-    ...[...names].flatMap((name) => paragraph(cautions[name].full, cells, theme)),
-    [
-      bit(` ${screenWords.initialsTitle}: `, 'strong'),
-      bit(safeText(text), 'entry'),
-      bit(theme.signs.caret, 'light'),
-    ],
   ]
 }
 

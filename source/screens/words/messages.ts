@@ -14,6 +14,7 @@ const whys: Sentences = {
   'many-such-tags': '{many} ear tags end in {typed}: type more of it.',
   'no-animal-here': 'Point at an animal or type her number first.',
   'not-on-list': '{number} is not on this list: nothing is usual for her. H, S, P … record by name.',
+  'already-done': '{number} is ticked already. F opens the form to record more.',
   'no-usual': '{number} has no row on the list: choose what to record.',
   'keep-from-bull': '{number} is to be kept from the bull. W opens the form all the same.',
   'list-ahead': 'This list is still to come: nothing can be recorded on it. T goes to today.',
@@ -62,7 +63,7 @@ const withPlace = (text: string, { stands }: Message): string =>
 /**
  * What an action recorded.
  *
- * @example deedWords([service], book) // '412 served by AI, S17 sexed, 05:41'
+ * @example deedWords([service], book) // '412: served by AI, S17 sexed, 05:41'
  */
 export function deedWords(facts: readonly NewFact[], book: HerdBook): string {
   const [first] = facts
@@ -71,7 +72,7 @@ export function deedWords(facts: readonly NewFact[], book: HerdBook): string {
   const who = animals.size === 1 ? numberOf(first, book) : `${animals.size} animals`
   const kinds = new Set(facts.map((fact) => fact.kind))
   const what = kinds.size === 1 ? whatOf(first, book) : `${facts.length} facts`
-  return `${who} ${what}`
+  return `${who}: ${what}`
 }
 
 function whatOf(fact: NewFact, book: HerdBook): string {

@@ -1,4 +1,5 @@
 /** Words of the screens' frame and of the morning list. */
+import type { StrawKind } from '../../breeding/facts.ts'
 import type { BlockDay, Row } from '../../breeding/list.ts'
 import { shortDate } from '../../words/dates.ts'
 import { phaseWords } from '../../words/list.ts'
@@ -68,10 +69,18 @@ export function whenWords(row: Row): string {
   return `day ${row.days}`
 }
 
+/** Kinds of straw, short for a column. */
+const shortKinds: Readonly<Record<StrawKind, string>> = {
+  conventional: 'conv.',
+  sexed: 'sexed',
+  beef: 'beef',
+}
+
 /** The straw or the chance that matters in the row. */
 export function lastWords(row: Row): string {
-  if (row.straw !== undefined) return `${safeText(row.straw.sire)} ${row.straw.straw}`
+  if (row.straw !== undefined) return `${safeText(row.straw.sire)} ${shortKinds[row.straw.straw]}`
   if (row.chance === undefined) return ''
+  if (row.chance === 1) return ''
   const percent = `${(row.chance * 100).toFixed(row.chance < 0.1 ? 1 : 0)} %`
   return row.section === 'repeat-heat-watch' ? `${percent} today` : `${percent} in calf`
 }
