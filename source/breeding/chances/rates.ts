@@ -3,7 +3,6 @@
  * replace; the rules take them as a parameter and never reach for the defaults by themselves.
  */
 import type { StrawKind } from '../facts.ts'
-import type { Policy } from '../policy.ts'
 
 /** Services that share one conception rate. Beef straws are conventional. */
 export type ServiceClass = 'cowConventional' | 'cowSexed' | 'maidenConventional' | 'maidenSexed' | 'natural'
@@ -103,28 +102,3 @@ export function serviceClass(maiden: boolean, by: StrawKind | 'natural'): Servic
   if (by === 'sexed') return maiden ? 'maidenSexed' : 'cowSexed'
   return maiden ? 'maidenConventional' : 'cowConventional'
 }
-
-/**
- * The rates of a farm's policy, before its own results.
- *
- * @example ratesOf(standardPolicy) // the defaults
- */
-export const ratesOf = (policy: Policy): Rates => ({
-  ...defaultRates,
-  cycle: {
-    ...defaultRates.cycle,
-    mean: policy.returnMean,
-    meanYoung: policy.returnMeanYoung,
-    sd: policy.returnSpread,
-  },
-  lateReturn: { ...defaultRates.lateReturn, share: policy.lateReturnShare },
-  heatSeen: policy.heatDetection,
-  conception: {
-    cowConventional: policy.cowConception,
-    cowSexed: policy.sexedCowFactor * policy.cowConception,
-    maidenConventional: policy.maidenConception,
-    maidenSexed: policy.sexedMaidenFactor * policy.maidenConception,
-    natural: policy.naturalConception,
-  },
-  openPerBull: policy.openPerBull,
-})

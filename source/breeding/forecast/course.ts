@@ -28,6 +28,9 @@ export interface Course {
 
 export const strawKinds: readonly StrawKind[] = ['conventional', 'sexed', 'beef']
 
+/** An empty result so many days after the bull says that he got no calf; a shorter time says nothing. */
+const TOO_SHORT_AFTER_BULL = 42
+
 /** Pregnancies lost on a day; the animal comes again a cycle later. */
 export function lose({ from, season, rates, afterHeat }: Course, track: Track, day: number): void {
   if (track.inCalf === 0) return
@@ -51,7 +54,9 @@ export function lose({ from, season, rates, afterHeat }: Course, track: Track, d
 /** A service: some conceive, the others come again after it. */
 function serve(course: Course, track: Track, day: number, weight: number, by: ServedBy): void {
   const { animal, season, rates, from } = course
-  const share = weight * rates.conception[serviceClass(animal.maiden, by)]
+  const foundEmpty =
+    by === 'natural' && day <= (animal.checkedEmptyOn ?? Number.NEGATIVE_INFINITY) - TOO_SHORT_AFTER_BULL
+  const share = foundEmpty ? 0 : weight * rates.conception[serviceClass(animal.maiden, by)]
   const byDay = course.conceived[by] ?? new Array<number>(track.conceived.length).fill(0)
   course.conceived[by] = byDay
   byDay[day - from] = (byDay[day - from] as number) + share
@@ -87,7 +92,7 @@ export function heatsOf(course: Course, track: Track, day: number, certain: bool
   if (weight === 0) return
   track.heats[day - from] = 0
   const past = day < season.today
-  if (past && !season.unwatched.has(day)) weight *= 1 - rates.heatSeen
+  if (past && !animal.unwatched.has(day)) weight *= 1 - rates.heatSeen
   const mayBeServed = day >= animal.earliestDay
   let served = 0
   if (day > season.lastAiDay) {

@@ -23,8 +23,6 @@ export interface SeasonDays {
   readonly lastBullDay: number
   /** AI services an animal gets, 1 or more. */
   readonly chances: number
-  /** Days before today on which nobody watched for heats. */
-  readonly unwatched: ReadonlySet<number>
 }
 
 /** The last fact that fixes an animal's cycle. `gestation` in days. */
@@ -60,6 +58,10 @@ export interface AnimalOutlook {
   /** First day she can be served: 0, 42 days after calving, the day after a hold; the latest of them. */
   readonly earliestDay: number
   readonly leftToBull: boolean
+  /** Days before today on which a heat of hers would not have been seen. */
+  readonly unwatched: ReadonlySet<number>
+  /** Day of an empty result: no service of a bull 42 days or more before it held. */
+  readonly checkedEmptyOn?: number
   readonly maiden: boolean
   /** Mean days of her cycle. */
   readonly cycleMean: number

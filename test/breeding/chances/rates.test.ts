@@ -1,13 +1,14 @@
 import { expect, test } from 'vitest'
-import { defaultRates, ratesOf, serviceClass } from '../../../source/breeding/chances/rates.ts'
+import { defaultRates, serviceClass } from '../../../source/breeding/chances/rates.ts'
 import { standardPolicy } from '../../../source/breeding/policy.ts'
+import { ratesOfPolicy } from '../../../source/breeding/rates-of-policy.ts'
 
 test('the standard policy gives the default rates', () => {
-  expect(ratesOf(standardPolicy)).toEqual(defaultRates)
+  expect(ratesOfPolicy(standardPolicy)).toEqual(defaultRates)
 })
 
 test('sexed straws follow the rate of the class they belong to', () => {
-  const { conception } = ratesOf({ ...standardPolicy, cowConception: 0.5, maidenConception: 0.6 })
+  const { conception } = ratesOfPolicy({ ...standardPolicy, cowConception: 0.5, maidenConception: 0.6 })
   expect(conception.cowSexed).toBeCloseTo(0.425, 12)
   expect(conception.maidenSexed).toBeCloseTo(0.522, 12)
 })

@@ -59,7 +59,7 @@ test('what a morning shows as in calf is what the chances of the morning list sa
 test('days without watching before today: silence says nothing', () => {
   const unwatched = new Set(Array.from({ length: 40 }, (_, i) => i - 35))
   const animal: AnimalOutlook = { ...cow, anchor: served(-30), chancesUsed: 1 }
-  const asleep = forecastAnimal(animal, { ...seasonOn(0), unwatched }, rates)
+  const asleep = forecastAnimal({ ...animal, unwatched }, seasonOn(0), rates)
   const awake = forecastAnimal(animal, seasonOn(0), rates)
   expect(asleep.inCalf[0]).toBeCloseTo(0.55, 12)
   expect(awake.inCalf[0] ?? 0).toBeGreaterThan(0.7)
@@ -135,15 +135,27 @@ test('four chances instead of two', () => {
   expect(more.inCalf.at(-1)).toBeGreaterThan(fewer.inCalf.at(-1) ?? 1)
 })
 
+/** With the bull from day 42 on, her heat on one of the first fifteen days. */
+const withBull: AnimalOutlook = {
+  ...cow,
+  anchor: { kind: 'evenly', day: 42, days: 15 },
+  leftToBull: true,
+  unwatched: new Set(Array.from({ length: 21 }, (_, i) => 42 + i)),
+}
+
 test('in the bull weeks his work before today counts too', () => {
-  const season = {
-    ...seasonOn(57),
-    unwatched: new Set([42, 43, 44, 45, 46, 47, 48, 49, 50, 51, 52, 53, 54, 55, 56]),
-  }
-  const animal: AnimalOutlook = { ...cow, anchor: { kind: 'evenly', day: 42, days: 15 }, leftToBull: true }
-  const forecast = forecastAnimal(animal, season, rates)
+  const forecast = forecastAnimal(withBull, seasonOn(57), rates)
   expect(forecast.inCalf[0]).toBeCloseTo(0.9 * 0.55, 2)
   expect(forecast.inCalfByAi.at(-1)).toBe(0)
+})
+
+test('an empty result 42 days after he was with her says that he got no calf, a shorter time nothing', () => {
+  const chance = (checkedEmptyOn: number) =>
+    forecastAnimal({ ...withBull, checkedEmptyOn }, seasonOn(110), rates).inCalf[0] ?? 1
+  expect(chance(62 + 42)).toBe(0)
+  expect(chance(70)).toBeCloseTo(forecastAnimal(withBull, seasonOn(110), rates).inCalf[0] ?? 0, 12)
+  expect(chance(92)).toBeGreaterThan(0)
+  expect(chance(92)).toBeLessThan(chance(70))
 })
 
 test('a heat seen in the bull weeks is his', () => {

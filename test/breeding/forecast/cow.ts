@@ -8,6 +8,7 @@ export const cow: AnimalOutlook = {
   chancesUsed: 0,
   earliestDay: 0,
   leftToBull: false,
+  unwatched: new Set(),
   maiden: false,
   cycleMean: 22,
   straws: [['conventional']],
@@ -20,7 +21,6 @@ export const seasonOn = (today: number): SeasonDays => ({
   lastAiDay: 41,
   lastBullDay: 62,
   chances: 2,
-  unwatched: new Set(),
 })
 
 /** No late returns, no losses. */

@@ -94,7 +94,7 @@ function live(
     if (day !== heat) continue
     const seen = random() < rates.heatSeen
     heat = day + cycle()
-    if (day < season.today && seen && !season.unwatched.has(day)) return undefined
+    if (day < season.today && seen && !animal.unwatched.has(day)) return undefined
     let held: number | undefined
     if (day > season.lastAiDay) {
       if (day >= animal.earliestDay && random() < rates.bullFinds) held = rates.conception.natural
@@ -126,8 +126,8 @@ const herd: readonly (readonly [string, AnimalOutlook, SeasonDays])[] = [
   ['nothing known', mixed, seasonOn(0)],
   [
     'calved 20 days before, day -10, a week without watching',
-    { ...mixed, anchor: { kind: 'calved', day: -30 }, earliestDay: 12 },
-    { ...seasonOn(-5), unwatched: night },
+    { ...mixed, anchor: { kind: 'calved', day: -30 }, earliestDay: 12, unwatched: night },
+    seasonOn(-5),
   ],
   ['still to calve', { ...mixed, anchor: { kind: 'calved', day: -20 }, earliestDay: 22 }, seasonOn(-25)],
   [
