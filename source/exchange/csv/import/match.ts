@@ -16,10 +16,11 @@ export function pairUp<R, F>(
 ): (number | undefined)[] {
   const factOf: (number | undefined)[] = rows.map(() => undefined)
   const rowOf: (number | undefined)[] = facts.map(() => undefined)
-  for (const start of rows.keys()) {
-    const cameFrom = new Map<number, number>()
-    const queue = [start]
-    let free: number | undefined
+  for (const [start, first] of rows.entries()) {
+    const open = facts.findIndex((fact, index) => rowOf[index] === undefined && fits(first, fact))
+    const cameFrom = new Map<number, number>(open < 0 ? [] : [[open, start]])
+    let free = open < 0 ? undefined : open
+    const queue = open < 0 ? [start] : []
     for (let next = queue.shift(); next !== undefined && free === undefined; next = queue.shift()) {
       for (const [index, fact] of facts.entries()) {
         if (cameFrom.has(index) || !fits(rows[next] as R, fact)) continue
