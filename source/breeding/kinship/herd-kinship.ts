@@ -5,7 +5,7 @@ import { type AnimalRecord, animalNamed, type HerdBook } from '../book.ts'
 import type { Problem } from '../problem.ts'
 import { calfGenerations } from './generations.ts'
 import { impossibleIn, type Parents, problemOf } from './impossible.ts'
-import { type Pedigree, readPedigree } from './pedigree.ts'
+import { type Pedigree, pedigreeOf } from './pedigree.ts'
 import { calfInbreeding } from './relationship.ts'
 
 /** Before the name of a parent that is not in the file, so that it is no animal's id. */
@@ -56,9 +56,7 @@ export function herdPedigree(book: HerdBook): HerdPedigree {
       for (const id of one.animals) parents.set(id, {})
     }
   }
-  const outcome = readPedigree(parents)
-  if (!outcome.ok) throw new RangeError('impossible parents were left out, yet some are found')
-  const read: HerdPedigree = { pedigree: outcome.value, problems }
+  const read: HerdPedigree = { pedigree: pedigreeOf(parents), problems }
   known.set(book, read)
   return read
 }

@@ -9,31 +9,39 @@ export interface Parents {
   readonly dam?: string
 }
 
+const WAITING = 0
+const IN_LINE = 1
+const DONE = 2
+
 /** Animals that are their own ancestors, one list for each loop. */
 function loops(parents: ReadonlyMap<string, Parents>): string[][] {
+  const ids = [...parents.keys()]
+  const numbers = new Map(ids.map((id, number) => [id, number]))
+  const numberOf = (id: string | undefined): number => (id === undefined ? -1 : (numbers.get(id) ?? -1))
+  const lines = [...parents.values()].flatMap(({ sire, dam }) => [numberOf(sire), numberOf(dam)])
+  const state = new Uint8Array(ids.length)
+  const asked = new Uint8Array(ids.length)
   const found: string[][] = []
-  const done = new Set<string>()
-  for (const start of parents.keys()) {
-    const line: string[] = []
-    const inLine = new Set<string>()
-    const waiting: { id: string; back: boolean }[] = [{ id: start, back: false }]
-    for (let next = waiting.pop(); next !== undefined; next = waiting.pop()) {
-      if (next.back) {
+  for (let start = 0; start < ids.length; start += 1) {
+    if (state[start] !== WAITING) continue
+    const line = [start]
+    state[start] = IN_LINE
+    for (let animal = line.at(-1); animal !== undefined; animal = line.at(-1)) {
+      const next = asked[animal] as number
+      if (next === 2) {
         line.pop()
-        inLine.delete(next.id)
-        done.add(next.id)
+        state[animal] = DONE
         continue
       }
-      if (inLine.has(next.id)) {
-        found.push(line.slice(line.indexOf(next.id)))
+      asked[animal] = next + 1
+      const parent = lines[2 * animal + next] as number
+      if (parent < 0 || state[parent] === DONE) continue
+      if (state[parent] === IN_LINE) {
+        found.push(line.slice(line.indexOf(parent)).map((number) => ids[number] as string))
         continue
       }
-      if (done.has(next.id)) continue
-      line.push(next.id)
-      inLine.add(next.id)
-      waiting.push({ id: next.id, back: true })
-      const { sire, dam } = parents.get(next.id) ?? {}
-      for (const parent of [dam, sire]) if (parent !== undefined) waiting.push({ id: parent, back: false })
+      state[parent] = IN_LINE
+      line.push(parent)
     }
   }
   return found

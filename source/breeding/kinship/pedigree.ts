@@ -17,14 +17,15 @@ function inOrder(parents: ReadonlyMap<string, Parents>): Map<string, number> {
   for (const id of parents.keys()) {
     const waiting = [id]
     for (let next = waiting.at(-1); next !== undefined; next = waiting.at(-1)) {
-      const { sire, dam } = parents.get(next) ?? {}
-      const missing = [sire, dam].filter((parent) => parent !== undefined && !numbers.has(parent))
-      if (missing.length === 0 || numbers.has(next)) {
-        waiting.pop()
-        if (!numbers.has(next)) numbers.set(next, numbers.size)
-        continue
-      }
-      for (const parent of missing) if (parent !== undefined) waiting.push(parent)
+      const known = numbers.has(next) ? undefined : parents.get(next)
+      const [sire, dam] = [known?.sire, known?.dam]
+      const sireWaits = sire !== undefined && !numbers.has(sire)
+      const damWaits = dam !== undefined && !numbers.has(dam)
+      if (sireWaits) waiting.push(sire)
+      if (damWaits) waiting.push(dam)
+      if (sireWaits || damWaits) continue
+      waiting.pop()
+      if (!numbers.has(next)) numbers.set(next, numbers.size)
     }
   }
   return numbers
@@ -40,6 +41,15 @@ function inOrder(parents: ReadonlyMap<string, Parents>): Map<string, number> {
 export function readPedigree(parents: ReadonlyMap<string, Parents>): Outcome<Pedigree> {
   const impossible = impossibleIn(parents)
   if (impossible.length > 0) return { ok: false, problems: impossible.map((one) => problemOf(one)) }
+  return { ok: true, value: pedigreeOf(parents) }
+}
+
+/**
+ * The pedigree of parents in which nothing impossible was found.
+ *
+ * @param parents as for readPedigree; a loop among them never ends
+ */
+export function pedigreeOf(parents: ReadonlyMap<string, Parents>): Pedigree {
   const numbers = inOrder(parents)
   const sires = new Int32Array(numbers.size).fill(-1)
   const dams = new Int32Array(numbers.size).fill(-1)
@@ -49,5 +59,5 @@ export function readPedigree(parents: ReadonlyMap<string, Parents>): Outcome<Ped
     sires[number] = numberOf(sire)
     dams[number] = numberOf(dam)
   }
-  return { ok: true, value: { numbers, sires, dams } }
+  return { numbers, sires, dams }
 }

@@ -9,38 +9,51 @@ function mendelian(pedigree: Pedigree, inbreeding: Float64Array, animal: number)
   return 0.5 - 0.25 * (of(pedigree.sires[animal] as number) + of(pedigree.dams[animal] as number))
 }
 
+/** Inbreeding by number; NaN where nobody has asked yet. */
 const known = new WeakMap<Pedigree, Float64Array>()
 
+/** An animal and its ancestors, each once, youngest first. */
+function lineOf({ sires, dams }: Pedigree, animal: number): Int32Array {
+  const line = new Set([animal])
+  for (const one of line) {
+    const [sire, dam] = [sires[one] as number, dams[one] as number]
+    if (sire >= 0) line.add(sire)
+    if (dam >= 0) line.add(dam)
+  }
+  return Int32Array.from(line).sort().reverse()
+}
+
+/** Inbreeding of an animal whose ancestors' is known: its own relationship is traced through its ancestors. */
+function traced(pedigree: Pedigree, inbreeding: Float64Array, animal: number): number {
+  const { sires, dams } = pedigree
+  if ((sires[animal] as number) < 0 || (dams[animal] as number) < 0) return 0
+  const shares = new Map([[animal, 1]])
+  let own = -1
+  for (const ancestor of lineOf(pedigree, animal)) {
+    const share = shares.get(ancestor) ?? 0
+    for (const parent of [sires[ancestor] as number, dams[ancestor] as number])
+      if (parent >= 0) shares.set(parent, (shares.get(parent) ?? 0) + share / 2)
+    own += share * share * mendelian(pedigree, inbreeding, ancestor)
+  }
+  return own
+}
+
 /**
- * Inbreeding of every animal of a pedigree, by its number. Each animal's own relationship is traced through its
- * ancestors, youngest first. Computed once for a pedigree and kept.
+ * Inbreeding of an animal and all its ancestors, by number; of the others only where it was asked for before. The
+ * work of each is done once for a pedigree and kept.
  *
  * @returns 0 (parents unrelated or unknown) to below 1
  * @source Meuwissen and Luo, Computing inbreeding coefficients in large populations, Genetics Selection Evolution 24, 1992
- * @example inbreedingOfAll(pedigree)[0] // 0
  */
-export function inbreedingOfAll(pedigree: Pedigree): Float64Array {
-  const found = known.get(pedigree)
-  if (found) return found
-  const { sires, dams } = pedigree
-  const inbreeding = new Float64Array(sires.length)
-  const share = new Float64Array(sires.length)
-  for (let animal = 0; animal < sires.length; animal += 1) {
-    if ((sires[animal] as number) < 0 || (dams[animal] as number) < 0) continue
-    let own = -1
-    share[animal] = 1
-    for (let ancestor = animal; ancestor >= 0; ancestor -= 1) {
-      const part = share[ancestor] as number
-      if (part === 0) continue
-      share[ancestor] = 0
-      const [sire, dam] = [sires[ancestor] as number, dams[ancestor] as number]
-      if (sire >= 0) share[sire] = (share[sire] as number) + part / 2
-      if (dam >= 0) share[dam] = (share[dam] as number) + part / 2
-      own += part * part * mendelian(pedigree, inbreeding, ancestor)
-    }
-    inbreeding[animal] = own
+function inbreedingOfLine(pedigree: Pedigree, animal: number): Float64Array {
+  let inbreeding = known.get(pedigree)
+  if (inbreeding === undefined) {
+    inbreeding = new Float64Array(pedigree.sires.length).fill(Number.NaN)
+    known.set(pedigree, inbreeding)
   }
-  known.set(pedigree, inbreeding)
+  for (const one of lineOf(pedigree, animal).reverse()) {
+    if (Number.isNaN(inbreeding[one])) inbreeding[one] = traced(pedigree, inbreeding, one)
+  }
   return inbreeding
 }
 
@@ -53,7 +66,7 @@ export function inbreedingOfAll(pedigree: Pedigree): Float64Array {
  */
 function relationshipsOf(pedigree: Pedigree, animal: number): Float64Array {
   const { sires, dams } = pedigree
-  const inbreeding = inbreedingOfAll(pedigree)
+  const inbreeding = inbreedingOfLine(pedigree, animal)
   const up = new Float64Array(sires.length)
   up[animal] = 1
   for (let i = animal; i >= 0; i -= 1) {
@@ -106,5 +119,5 @@ export function calfInbreeding(pedigree: Pedigree, sire: string): (dam: string) 
 /** Inbreeding of an animal, 0 where the pedigree does not hold it. */
 export function inbreedingOf(pedigree: Pedigree, animal: string): number {
   const number = pedigree.numbers.get(animal)
-  return number === undefined ? 0 : (inbreedingOfAll(pedigree)[number] ?? 0)
+  return number === undefined ? 0 : (inbreedingOfLine(pedigree, number)[number] ?? 0)
 }
