@@ -199,8 +199,8 @@ export const warningWords: Readonly<Record<Warning, CodeWords>> = {
   },
   'no-straw': { phrase: 'no straw fits', sentence: () => 'No straw in stock may be used for her.' },
   'straw-out': {
-    phrase: 'last straw',
-    sentence: () => 'The stock of this straw is used up by the book: count the flask.',
+    phrase: 'other kind, hers is out',
+    sentence: () => 'The kind of straw that she should have is used up by the book: count the flask.',
   },
   'related-6': { phrase: 'related', sentence: () => 'The calf would be inbred above 6.25 %.' },
   'related-12': {
@@ -209,7 +209,7 @@ export const warningWords: Readonly<Record<Warning, CodeWords>> = {
   },
   'parents-unknown': {
     phrase: 'parents unknown',
-    sentence: () => 'Her parents or his are not known: relationship cannot be judged.',
+    sentence: () => 'Her sire or her dam is not known, and counts as unrelated to him.',
   },
   'not-easy-calving': {
     phrase: 'not easy calving',
