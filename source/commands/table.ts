@@ -12,6 +12,17 @@ const json: Option = { name: 'json', help: 'print JSON' }
 
 export const commands: readonly Command[] = [
   {
+    name: 'open',
+    summary: 'Open the full screen',
+    details: [
+      'This is what happens without a command: dawnlist FILE. Where there is no terminal to draw on, the morning list is printed instead. Colours are left out under NO_COLOR.',
+    ],
+    args: [{ ...FILE, optional: true }],
+    options: [by, { name: 'ascii', help: 'draw with ASCII characters only' }],
+    examples: ['herd.json', 'open herd.json --by MK'],
+    load: () => import('./open.ts'),
+  },
+  {
     name: 'list',
     summary: 'Print the morning list of a day',
     args: [FILE],
@@ -39,9 +50,25 @@ export const commands: readonly Command[] = [
         name: 'accept-edits',
         help: 'take over a file that was edited by hand, where it is valid; a copy of it as edited is kept',
       },
+      {
+        name: 'merge',
+        value: 'COPY',
+        help: 'add what a copy of this herd holds beyond it; the copy stays as it is',
+      },
     ],
     examples: ['check herd.json', 'check herd.json --accept-edits'],
     load: () => import('./check.ts'),
+  },
+  {
+    name: 'restore',
+    summary: 'Put a day copy in the place of a herd file that is missing or damaged',
+    details: [
+      'Without --from the newest copy that is whole is taken. What can still be read in the damaged file is added, and the file as it was is kept.',
+    ],
+    args: [FILE],
+    options: [{ name: 'from', value: 'BACKUP', help: 'the copy to take' }],
+    examples: ['restore herd.json', 'restore herd.json --from backups/herd.2026-05-28.json'],
+    load: () => import('./restore.ts'),
   },
   {
     name: 'new',
@@ -78,6 +105,7 @@ export const commands: readonly Command[] = [
       },
       by,
       { name: 'write', help: 'record the rows that are not refused' },
+      { name: 'merge-older', help: 'record even where an older copy of the herd was put in its place' },
     ],
     examples: [
       'import herd.json --animals animals.csv --facts facts.csv',

@@ -2,6 +2,7 @@
 import { type Day, isoDay, readDay } from '../breeding/day.ts'
 import { fault, type Outcome } from '../breeding/problem.ts'
 import { dateInZone } from '../herd/zone.ts'
+import type { Now } from '../morning/now.ts'
 
 /**
  * The day that it is now in a time zone.
@@ -10,6 +11,20 @@ import { dateInZone } from '../herd/zone.ts'
  * @example today('Pacific/Auckland', new Date('2026-05-27T12:30:00Z')) // 28 May 2026
  */
 export const today = (zone: string, now: Date = new Date()): Day => isoDay(dateInZone(now, zone))
+
+/**
+ * The day and the wall time that it is now in a time zone.
+ *
+ * @example nowOn('Europe/Dublin', new Date('2026-05-28T04:15:00Z')) // { day: 28 May 2026, time: '05:15' }
+ */
+export const nowOn = (zone: string, now: Date = new Date()): Now => ({
+  day: today(zone, now),
+  time: now.toLocaleTimeString('en-GB', {
+    hour: '2-digit',
+    minute: '2-digit',
+    timeZone: isZone(zone) ? zone : 'UTC',
+  }),
+})
 
 /** Whether this computer knows a time zone of that name. */
 export function isZone(zone: string): boolean {

@@ -3,7 +3,7 @@ import type { Fact } from '../breeding/facts.ts'
 import * as moving from './act/moving.ts'
 import * as recordings from './act/recording.ts'
 import * as slips from './act/slips.ts'
-import type { Action, Step } from './action.ts'
+import type { Action, Leave, Step } from './action.ts'
 import { type Desk, showsToday, withDay, withLog } from './desk.ts'
 import { historyOf } from './history.ts'
 import { whyNot } from './may.ts'
@@ -69,16 +69,27 @@ export function act(desk: Desk, action: Action): Step {
     case 'cancel':
       return slips.cancelled(desk)
     case 'leave':
-      return { desk, leave: action.how }
+      return leave(desk, action.how)
     case 'recorded':
       return { desk: recorded(desk, action.facts) }
     case 'changed-elsewhere':
       return { desk: { ...withLog(desk, action.log), said: { tone: 'why', code: 'changed-elsewhere' } } }
     case 'same-facts':
       return { desk: { ...desk, log: action.log, history: historyOf(action.log) } }
+    case 'saving':
+      return { desk: { ...desk, saving: action.saving } }
+    case 'say':
+      return { desk: { ...desk, said: action.message } }
     case 'clock':
       return { desk: clock(desk, action.now) }
   }
+}
+
+/** Leaving with something unsaved is asked about; Ctrl+C is not held up. */
+function leave(desk: Desk, how: Leave): Step {
+  if (how === 'quit' && desk.saving.state === 'not-saved')
+    return { desk: { ...desk, slip: { is: 'leaving' } } }
+  return { desk, leave: how }
 }
 
 /** Facts have been recorded: the list is made anew, the pointer goes on to the next work where its row was ticked. */
@@ -102,6 +113,6 @@ function clock(desk: Desk, now: Now): Desk {
   if (now.day === desk.now.day) return { ...desk, now }
   const turned = showsToday(desk) ? withDay({ ...desk, now }, now.day) : { ...desk, now }
   // The cautions of the new day are shown in full to whoever comes to the screen first.
-  const slip = desk.slip ?? ({ is: 'opening', text: desk.by ?? '', top: 0 } as const)
+  const slip = desk.slip ?? ({ is: 'opening', text: desk.by ?? '', fresh: true, top: 0 } as const)
   return { ...turned, slip, said: { tone: 'care', code: 'new-day', values: { day: now.day } } }
 }

@@ -3,7 +3,9 @@ import type { Day } from '../breeding/day.ts'
 import type { Fact, NewFact } from '../breeding/facts.ts'
 import type { Desk, Place } from './desk.ts'
 import type { FormName, Values } from './forms/form.ts'
+import type { Message } from './message.ts'
 import type { Now } from './now.ts'
+import type { Saving } from './saving.ts'
 
 export type Action =
   // Moving about.
@@ -27,7 +29,7 @@ export type Action =
   | { readonly do: 'undo' }
   | { readonly do: 'redo' }
   // Slips: what lies on top.
-  | { readonly do: 'slip'; readonly slip: 'menu' | 'day' | 'initials' | 'search' }
+  | { readonly do: 'slip'; readonly slip: SlipAsked }
   | { readonly do: 'put'; readonly text: string }
   | { readonly do: 'field'; readonly by: 1 | -1 }
   | { readonly do: 'turn'; readonly by: 1 | -1 }
@@ -42,13 +44,23 @@ export type Action =
   | { readonly do: 'changed-elsewhere'; readonly log: readonly Fact[] }
   /** The same facts as they stand in the file: who and when, the ids of actions. */
   | { readonly do: 'same-facts'; readonly log: readonly Fact[] }
+  | { readonly do: 'saving'; readonly saving: Saving }
+  | { readonly do: 'say'; readonly message: Message }
   | { readonly do: 'clock'; readonly now: Now }
 
-export type Leave = 'quit' | 'interrupt' | 'suspend'
+/** Slips that a key opens. */
+export type SlipAsked = 'menu' | 'day' | 'initials' | 'search' | 'copy' | 'older'
+
+/** `quit-unsaved`: the user has been told what is not saved. */
+export type Leave = 'quit' | 'quit-unsaved' | 'interrupt' | 'suspend'
+
+/** What the herd is asked to do besides recording. */
+export type Ask = { readonly do: 'over-older' } | { readonly do: 'copy'; readonly path: string }
 
 /** Where an action leads: the desk after it, facts to record as one action, or out of the screen. */
 export interface Step {
   readonly desk: Desk
   readonly record?: readonly NewFact[]
   readonly leave?: Leave
+  readonly ask?: Ask
 }

@@ -12,6 +12,7 @@ import { type History, historyOf } from './history.ts'
 import { because, type Message } from './message.ts'
 import type { Now } from './now.ts'
 import { type Page, pageOf, rowAt, rowOf } from './page.ts'
+import { allSaved, type Saving } from './saving.ts'
 
 /** Which screen is shown. */
 export type Place =
@@ -32,9 +33,16 @@ export type Slip =
   /** What can be recorded about her. */
   | { readonly is: 'menu' }
   | { readonly is: 'day'; readonly text: string; readonly wrong: boolean }
-  | { readonly is: 'initials'; readonly text: string }
+  /** `fresh`: the first character typed replaces what stands there. */
+  | { readonly is: 'initials'; readonly text: string; readonly fresh: boolean }
   /** Cautions of the day in full, once a day, and who is recording. */
-  | { readonly is: 'opening'; readonly text: string; readonly top: number }
+  | { readonly is: 'opening'; readonly text: string; readonly fresh: boolean; readonly top: number }
+  /** Facts are not saved: leave all the same? */
+  | { readonly is: 'leaving' }
+  /** An older copy of the herd stands in the place of the file: save over it? */
+  | { readonly is: 'older' }
+  /** Where to save a copy of the whole herd. */
+  | { readonly is: 'copy'; readonly text: string }
   | { readonly is: 'search'; readonly text: string; readonly at: number }
 
 export interface Desk {
@@ -43,6 +51,7 @@ export interface Desk {
   readonly book: HerdBook
   readonly history: History
   readonly now: Now
+  readonly saving: Saving
   /** Initials of who records. */
   readonly by: string | undefined
   readonly page: Page
@@ -68,6 +77,7 @@ export function openDesk(log: readonly Fact[], now: Now, by: string | undefined)
     book,
     history: historyOf(log),
     now,
+    saving: allSaved,
     by,
     page: pageOf(morningList(book, now.day), book, undefined),
     places: [{ at: 'morning-list' }],
@@ -86,8 +96,8 @@ export function firstSlip(log: readonly Fact[], now: Now, by: string | undefined
   const text = by ?? last ?? ''
   const today = dayIso(now.day)
   const begun = log.some((fact) => fact.action !== undefined && fact.about !== HERD && fact.date === today)
-  if (!begun) return { is: 'opening', text, top: 0 }
-  return by === undefined ? { is: 'initials', text } : undefined
+  if (!begun) return { is: 'opening', text, fresh: true, top: 0 }
+  return by === undefined ? { is: 'initials', text, fresh: true } : undefined
 }
 
 /** The desk with other facts: book, list and history made anew. */

@@ -3,6 +3,7 @@ import type { Action } from './action.ts'
 import { type Desk, placeOf, settingOf, showsToday, subjectOf } from './desk.ts'
 import type { FormName } from './forms/form.ts'
 import { because, type Message } from './message.ts'
+import { olderCopyInPlace } from './saving.ts'
 import { usualOf } from './usual.ts'
 
 /** Forms that may be filled in for an animal that has left, or for a male. */
@@ -24,7 +25,9 @@ export function whyNot(desk: Desk, action: Action): Message | undefined {
     case 'form':
       return listAhead(desk) ?? notForHer(desk, action)
     case 'slip':
-      return action.slip === 'menu' ? (listAhead(desk) ?? notForHer(desk, action)) : undefined
+      if (action.slip === 'menu') return listAhead(desk) ?? notForHer(desk, action)
+      if (action.slip === 'older') return olderCopyInPlace(desk.saving) ? undefined : because('no-older-copy')
+      return undefined
     case 'open-animal':
       return subjectOf(desk).whyNot
     case 'look-all':

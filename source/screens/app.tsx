@@ -11,7 +11,7 @@ import type { Theme } from './theme.ts'
 import { screenWords } from './words/screen.ts'
 
 export function App({ session, theme, platform }: { session: Session; theme: Theme; platform: string }) {
-  const { desk, saving } = useSyncExternalStore(session.subscribe, () => session.shown)
+  const desk = useSyncExternalStore(session.subscribe, () => session.desk)
   const size = usable(useWindowSize(), platform)
   const top = useRef(0)
   const view = useRef<View>({ rows: 1, furthest: 0 })
@@ -26,7 +26,7 @@ export function App({ session, theme, platform }: { session: Session; theme: The
       </Box>
     )
   }
-  const frame = frameOf(desk, saving, size, theme, top.current)
+  const frame = frameOf(desk, size, theme, top.current)
   top.current = frame.top
   view.current = frame.view
   const { first, second } = frame.widths

@@ -9,6 +9,7 @@ import { whyNot } from '../morning/may.ts'
 import { because, type Message } from '../morning/message.ts'
 import type { KeyName } from './input/split.ts'
 import { type helpWords, type KeyMeaning, keyNames, keyWords, usualWords } from './words/keys.ts'
+import { screenWords } from './words/screen.ts'
 
 /** What a key needs to know of the screen: how many rows are in sight. */
 export interface View {
@@ -16,6 +17,8 @@ export interface View {
   /** Furthest that a page or slip without a pointer (help, cautions) can be moved up, in lines. */
   readonly furthest: number
 }
+
+const noView: View = { rows: 1, furthest: 0 }
 
 export type KeyGroup = keyof typeof helpWords.groups
 
@@ -27,8 +30,8 @@ export interface Binding {
   readonly group?: KeyGroup
   /** Place in the foot of the screen, the lowest first; absent: not there. */
   readonly foot?: number
-  /** Other words than the usual label, where it depends on what is shown. */
-  readonly label?: (desk: Desk) => string | undefined
+  /** Other words than the usual label, where it depends on what is shown; empty: not in the foot now. */
+  readonly label?: (desk: Desk, view: View) => string | undefined
 }
 
 /** Stands for every printed character. */
@@ -119,6 +122,8 @@ const finding: readonly Binding[] = [
 const anywhere: readonly Binding[] = [
   plain('back', ['esc'], { do: 'back' }, { group: 'move' }),
   plain('help', ['?'], { do: 'open', place: { at: 'help', top: 0 } }, { group: 'program', foot: 6 }),
+  plain('copy', ['S'], { do: 'slip', slip: 'copy' }, { group: 'program' }),
+  plain('over-older', ['A'], { do: 'slip', slip: 'older' }, { group: 'program', foot: 0 }),
   plain('quit', ['q'], { do: 'leave', how: 'quit' }, { group: 'program', foot: 10 }),
 ]
 
@@ -204,11 +209,16 @@ const slips: Readonly<Record<Slip['is'], readonly Binding[]>> = {
   ],
   day: [accept('take'), cancel, ...typing],
   initials: [accept('take'), cancel, ...typing],
+  leaving: [accept('leave-unsaved'), cancel, plain('copy', ['s'], { do: 'slip', slip: 'copy' }, { foot: 3 })],
+  older: [accept('agree'), cancel],
+  copy: [accept('take'), cancel, ...typing],
   opening: [
     accept('take'),
     plain('accept', ['esc'], { do: 'accept' }),
     {
       name: 'down',
+      foot: 2,
+      label: (_desk, view) => (view.furthest > 0 ? screenWords.more : ''),
       keys: ['down', 'pagedown'],
       does: (_desk, _key, view) => ({ do: 'scroll', by: 1, most: view.furthest }),
     },
@@ -258,18 +268,23 @@ export function meaningOf(desk: Desk, key: KeyName, view: View): Action | Messag
 }
 
 /** A binding as it is shown: `Space looked, none`. */
-export const shown = (desk: Desk, binding: Binding): { keys: string; label: string } => {
+export const shown = (desk: Desk, binding: Binding, view: View = noView): { keys: string; label: string } => {
   const [first = ''] = binding.keys
   return {
     keys: binding.keys.length === DIGITS.length ? (keyNames.digits ?? '') : (keyNames[first] ?? first),
-    label: binding.label?.(desk) ?? keyWords[binding.name].label,
+    label: binding.label?.(desk, view) ?? keyWords[binding.name].label,
   }
 }
 
 /** Bindings for the foot of the screen, the most useful first: those that work now. */
 export const footBindings = (desk: Desk, view: View): readonly Binding[] =>
   bindingsNow(desk)
-    .filter((binding) => binding.foot !== undefined && whyDisabled(desk, binding, view) === undefined)
+    .filter(
+      (binding) =>
+        binding.foot !== undefined &&
+        binding.label?.(desk, view) !== '' &&
+        whyDisabled(desk, binding, view) === undefined,
+    )
     .sort((a, b) => (a.foot ?? 0) - (b.foot ?? 0))
 
 /** Every binding of a screen by the part of the help it stands in. */

@@ -6,10 +6,11 @@ import { openBook } from '../breeding/book.ts'
 import type { Fact, NewFact } from '../breeding/facts.ts'
 import type { Outcome, Problem } from '../breeding/problem.ts'
 import { act } from '../morning/act.ts'
-import type { Action, Leave } from '../morning/action.ts'
+import type { Action, Ask, Leave } from '../morning/action.ts'
 import { type Desk, openDesk } from '../morning/desk.ts'
-import { because } from '../morning/message.ts'
+import { because, type Message } from '../morning/message.ts'
 import type { Now } from '../morning/now.ts'
+import type { Saving } from '../morning/saving.ts'
 import { sentence } from '../words/index.ts'
 import type { KeyName } from './input/split.ts'
 import { meaningOf, type View } from './keys.ts'
@@ -20,6 +21,9 @@ export interface Herd {
   readonly subscribe: (listener: () => void) => () => void
   readonly record: (facts: readonly NewFact[], by?: string) => Promise<Outcome<readonly Fact[]>>
   readonly poll: () => Promise<void>
+  /** Saves what is not saved; `overOlder` where the user has said so. */
+  readonly retry: (overOlder?: boolean) => Promise<Outcome<null>>
+  readonly saveCopy: (path: string) => Promise<Outcome<null>>
 }
 export interface HerdState {
   readonly facts: readonly Fact[]
@@ -40,17 +44,6 @@ export interface Setup {
   readonly by: string | undefined
 }
 
-/** What the screen shows: immutable, another object after every change. */
-export interface Shown {
-  readonly desk: Desk
-  readonly saving: Saving
-}
-export interface Saving {
-  readonly state: 'saved' | 'saving' | 'not-saved' | 'read-only'
-  readonly waiting: number
-  readonly problems: readonly Problem[]
-}
-
 /** How often the clock and the file are looked at, milliseconds. */
 const LOOK_EVERY = 2000
 
@@ -60,7 +53,7 @@ export class Session {
   /** Facts that were recorded here and that the herd has not shown in its state yet. */
   #sent: readonly Fact[] = []
   #desk: Desk
-  #shown: Shown
+  #trying = false
   #ends: (() => void)[] = []
   #leave: (how: Leave) => void = () => {}
 
@@ -69,11 +62,12 @@ export class Session {
     const log = logOf(setup.herd.state)
     const { zone } = openBook(log.filter((fact) => fact.kind === 'farm')).farm
     this.#desk = openDesk(log, setup.now(zone), setup.by)
-    this.#shown = { desk: this.#desk, saving: savingOf(setup.herd.state, 0) }
+    this.#desk = { ...this.#desk, saving: savingOf(setup.herd.state, 0) }
   }
 
-  get shown(): Shown {
-    return this.#shown
+  /** What the screen shows: another object after every change. */
+  get desk(): Desk {
+    return this.#desk
   }
 
   subscribe = (listener: () => void): (() => void) => {
@@ -108,6 +102,8 @@ export class Session {
   /** Keys that arrived together, in order. */
   press(keys: readonly KeyName[], view: View): void {
     this.#do({ do: 'clock', now: this.#setup.now(this.#desk.book.farm.zone) })
+    // What is not saved is tried again with the next key.
+    if (this.#desk.saving.state === 'not-saved') this.#tryAgain()
     for (const key of keys) {
       const meaning = meaningOf(this.#desk, key, view)
       if ('do' in meaning) this.#do(meaning)
@@ -136,6 +132,7 @@ export class Session {
     const step = act(this.#desk, action)
     this.#desk = step.desk
     if (step.record !== undefined) this.#record(step.record)
+    if (step.ask !== undefined) this.#ask(step.ask)
     if (step.leave !== undefined) this.#leave(step.leave)
   }
 
@@ -154,6 +151,23 @@ export class Session {
       const kept = new Set(unsaved.map((fact) => fact.id))
       this.#sent = this.#sent.filter((fact) => !facts.includes(fact))
       if (!outcome.ok && !facts.some((fact) => kept.has(fact.id))) this.#refused(outcome.problems)
+      this.#herdChanged()
+    })
+  }
+
+  #tryAgain(): void {
+    if (this.#trying) return
+    this.#trying = true
+    void this.#setup.herd.retry().finally(() => {
+      this.#trying = false
+    })
+  }
+
+  #ask(ask: Ask): void {
+    const { herd } = this.#setup
+    const done = ask.do === 'copy' ? herd.saveCopy(ask.path) : herd.retry(true)
+    void done.then((outcome) => {
+      if (ask.do === 'copy') this.#do({ do: 'say', message: copyMessage(ask.path, outcome) })
       this.#herdChanged()
     })
   }
@@ -178,10 +192,15 @@ export class Session {
   }
 
   #tell(): void {
-    this.#shown = { desk: this.#desk, saving: savingOf(this.#setup.herd.state, this.#sent.length) }
+    this.#do({ do: 'saving', saving: savingOf(this.#setup.herd.state, this.#sent.length) })
     for (const listener of this.#listeners) listener()
   }
 }
+
+const copyMessage = (path: string, outcome: Outcome<null>): Message =>
+  outcome.ok
+    ? { tone: 'done', code: 'copied', values: { path } }
+    : { tone: 'care', code: 'not-copied', values: { sentence: outcome.problems.map(sentence).join(' ') } }
 
 const sameMoment = (a: Now, b: Now): boolean => a.day === b.day && a.time === b.time
 

@@ -1,5 +1,5 @@
 /** Actions that record facts, or open what will. */
-import { plusDays } from '../../breeding/day.ts'
+import { dayIso, plusDays } from '../../breeding/day.ts'
 import type { NewFact } from '../../breeding/facts.ts'
 import { standingOn } from '../../breeding/standing.ts'
 import type { Action, Step } from '../action.ts'
@@ -84,9 +84,10 @@ export function undo(desk: Desk, action: Action & { do: 'undo' | 'redo' }): Step
     code: action.do === 'undo' ? 'taken-back' : 'put-back',
     facts: deed.facts,
   }
-  return deed.facts.length > MANY
-    ? asking(desk, `${action.do}-many`, facts, said)
-    : recording(desk, facts, said)
+  if (deed.facts.length > MANY) return asking(desk, `${action.do}-many`, facts, said)
+  // What was done on another day is out of sight: it is shown before it is taken back.
+  const old = deed.facts.some((fact) => fact.date !== dayIso(desk.now.day))
+  return old ? asking(desk, `${action.do}-old`, facts, said) : recording(desk, facts, said)
 }
 
 /** Asks before a fact on her page is struck out. */

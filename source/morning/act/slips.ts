@@ -1,6 +1,6 @@
 /** Actions on a slip: what lies on top of a screen and takes the keys. */
 
-import type { Step } from '../action.ts'
+import type { SlipAsked, Step } from '../action.ts'
 import { type Desk, type Slip, withDay } from '../desk.ts'
 import { foundByText } from '../find.ts'
 import { accept as acceptForm, rubIn, toField, turn, typeInto } from '../forms/edit.ts'
@@ -17,12 +17,14 @@ export const MOST_HITS = 8
 
 const withSlip = (desk: Desk, slip: Slip | undefined): Step => ({ desk: { ...desk, slip } })
 
-export function openSlip(desk: Desk, slip: 'menu' | 'day' | 'initials' | 'search'): Step {
+export function openSlip(desk: Desk, slip: SlipAsked): Step {
   const cleared = { ...desk, said: undefined }
   if (slip === 'menu') return withSlip(cleared, { is: 'menu' })
   if (slip === 'day') return withSlip(cleared, { is: 'day', text: '', wrong: false })
   if (slip === 'search') return withSlip(cleared, { is: 'search', text: '', at: 0 })
-  return withSlip(cleared, { is: 'initials', text: desk.by ?? '' })
+  if (slip === 'copy') return withSlip(cleared, { is: 'copy', text: '' })
+  if (slip === 'older') return withSlip(cleared, { is: 'older' })
+  return withSlip(cleared, { is: 'initials', text: desk.by ?? '', fresh: true })
 }
 
 /** A character typed, or text pasted. */
@@ -39,8 +41,11 @@ export function put(desk: Desk, text: string): Step {
     case 'opening':
       return withSlip(desk, {
         ...slip,
-        text: (slip.text + line.trim()).toUpperCase().slice(0, LONGEST_INITIALS),
+        text: ((slip.fresh ? '' : slip.text) + line.trim()).toUpperCase().slice(0, LONGEST_INITIALS),
+        fresh: false,
       })
+    case 'copy':
+      return withSlip(desk, { ...slip, text: slip.text + line })
     case 'search':
       return withSlip(desk, { ...slip, text: (slip.text + line).slice(0, LONGEST_SEARCH), at: 0 })
     default:
@@ -54,7 +59,8 @@ export function rub(desk: Desk): Step {
   if (slip.is === 'form') return withSlip(desk, { ...slip, form: rubIn(slip.form) })
   if ('text' in slip) {
     const text = [...slip.text].slice(0, -1).join('')
-    return withSlip(desk, slip.is === 'day' ? { ...slip, text, wrong: false } : { ...slip, text })
+    if (slip.is === 'day') return withSlip(desk, { ...slip, text, wrong: false })
+    return withSlip(desk, 'fresh' in slip ? { ...slip, text, fresh: false } : { ...slip, text })
   }
   return { desk }
 }
@@ -105,6 +111,14 @@ export function accepted(desk: Desk): Step {
           : undefined
       return { desk: { ...desk, by, said, slip: undefined } }
     }
+    case 'leaving':
+      return { desk: { ...desk, slip: undefined }, leave: 'quit-unsaved' }
+    case 'older':
+      return { desk: { ...desk, slip: undefined }, ask: { do: 'over-older' } }
+    case 'copy':
+      return slip.text.trim() === ''
+        ? { desk }
+        : { desk: { ...desk, slip: undefined }, ask: { do: 'copy', path: slip.text.trim() } }
     case 'search': {
       const hit = foundByText(desk.book, slip.text, MOST_HITS)[slip.at]
       if (hit === undefined) return { desk }

@@ -1,6 +1,6 @@
 /** The time line of her cycle: what happened since she calved, newest first, each with its day count. */
 import type { Happening } from '../../breeding/book.ts'
-import { shortDate } from '../../words/dates.ts'
+import { dateInWords, dayAndMonth } from '../../words/dates.ts'
 import { factWords } from '../../words/facts.ts'
 import { safeText } from '../../words/safe.ts'
 import { bit, type Line } from '../line.tsx'
@@ -33,14 +33,20 @@ export function cycleLines(about: About, most: number): Line[] {
   ]
 }
 
+/** From so many cells on there is room for the weekday and the year. */
+const WHOLE_DATES_FROM = 56
+
 /** One fact: its date, days since she calved, what it says. */
 export function happeningLine({ fact, day }: Happening, { standing, cells, theme }: About): Line {
-  const from = standing.waitFrom
-  const count = from === undefined || day < from ? '' : String(day - from)
+  const { waitFrom: from, today } = standing
+  const whole = cells >= WHOLE_DATES_FROM
+  const date = fill(whole ? dateInWords(day) : dayAndMonth(day), whole ? 16 : 7, theme.signs.cut)
+  const count = fill(from === undefined || day < from ? '' : String(day - from), 4, theme.signs.cut, 'right')
   const time = fact.time === undefined ? '' : `, ${safeText(fact.time)}`
+  const room = cells - date.length - count.length - 2
   return [
-    bit(fill(shortDate(day), 11, theme.signs.cut), day === standing.today ? 'strong' : 'plain'),
-    bit(fill(count, 4, theme.signs.cut, 'right'), 'faint'),
-    bit(`  ${cut(`${factWords(fact)}${time}`, cells - 17, theme.signs.cut)}`),
+    bit(date, day === today ? 'strong' : 'plain'),
+    bit(count, 'faint'),
+    bit(`  ${cut(`${factWords(fact)}${time}`, room, theme.signs.cut)}`),
   ]
 }

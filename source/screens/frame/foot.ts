@@ -5,7 +5,6 @@ import { sentence } from '../../words/index.ts'
 import { safeText } from '../../words/safe.ts'
 import { footBindings, shown, type View } from '../keys.ts'
 import { type Bit, bit, type Line, lineWidth } from '../line.tsx'
-import type { Saving } from '../session.ts'
 import type { Theme, Tone } from '../theme.ts'
 import { wrap } from '../width.ts'
 import { messageWords } from '../words/messages.ts'
@@ -15,11 +14,13 @@ import { animalTitle } from './animal-title.ts'
 const tones: Readonly<Record<'done' | 'why' | 'care', Tone>> = { done: 'good', why: 'plain', care: 'care' }
 
 /** Lines of what was said, at most two: the number being typed, trouble with saving, else the last message. */
-export function said(desk: Desk, saving: Saving, cells: number, theme: Theme, most: number): readonly Line[] {
+export function said(desk: Desk, cells: number, theme: Theme, most: number): readonly Line[] {
+  const { saving } = desk
   const lines = (text: string, tone: Tone): readonly Line[] =>
     wrap(text, cells - 2, most, theme.signs.cut).map((line) => [bit(` ${line}`, tone)])
   if (desk.typed !== '' && desk.said === undefined) return [typedLine(desk, theme)]
-  if (desk.said !== undefined) return lines(messageWords(desk.said, desk.book), tones[desk.said.tone])
+  if (desk.said !== undefined)
+    return lines(messageWords(desk.said, desk.book, desk.now.day), tones[desk.said.tone])
   const [trouble] = saving.problems
   return trouble === undefined ? [] : lines(sentence(trouble), saving.state === 'saved' ? 'plain' : 'wrong')
 }
@@ -39,7 +40,7 @@ function typedLine(desk: Desk, theme: Theme): Line {
 export function foot(desk: Desk, view: View, cells: number, _theme: Theme): Line {
   const line: Bit[] = []
   for (const binding of footBindings(desk, view)) {
-    const { keys, label } = shown(desk, binding)
+    const { keys, label } = shown(desk, binding, view)
     const next: Bit[] = [bit(line.length === 0 ? ' ' : '   '), bit(safeText(keys), 'key'), bit(` ${label}`)]
     if (lineWidth(line) + lineWidth(next) > cells) break
     line.push(...next)

@@ -6,7 +6,6 @@ import { helpLines } from '../help/page.ts'
 import type { View } from '../keys.ts'
 import { bit, type Line } from '../line.tsx'
 import { columnsFor, type Drawing, itemLine, longestNumber } from '../morning-list/rows.ts'
-import type { Saving } from '../session.ts'
 import { pages, type Size, windowFrom } from '../size.ts'
 import { openingLines } from '../slips/opening.ts'
 import { slipLines } from '../slips/slip.ts'
@@ -42,12 +41,12 @@ const SAID = 2
  * The frame of a desk.
  *
  * @param size cells that may be drawn, 60 x 16 or more, @param top first line of the window of the last frame
- * @example frameOf(desk, saving, { columns: 80, rows: 24 }, theme, 0).body.length // 16
+ * @example frameOf(desk, { columns: 80, rows: 24 }, theme, 0).body.length // 16
  */
-export function frameOf(desk: Desk, saving: Saving, size: Size, theme: Theme, top: number): Frame {
+export function frameOf(desk: Desk, size: Size, theme: Theme, top: number): Frame {
   const widths = pages(size)
-  const head = header(desk, saving, size.columns, theme)
-  const message = said(desk, saving, size.columns, theme, SAID)
+  const head = header(desk, size.columns, theme)
+  const message = said(desk, size.columns, theme, SAID)
   const rest = size.rows - head.length - Math.max(1, message.length) - 1
   const opening =
     desk.slip?.is === 'opening'

@@ -3,27 +3,27 @@ import type { HerdBook } from '../../breeding/book.ts'
 import type { BlockDay } from '../../breeding/list.ts'
 import { type Desk, showsToday } from '../../morning/desk.ts'
 import { paceOf } from '../../morning/pace.ts'
+import type { Saving } from '../../morning/saving.ts'
 import { dateInWords } from '../../words/dates.ts'
 import { safeText } from '../../words/safe.ts'
 import { type Bit, bit, type Line, lineWidth, spread } from '../line.tsx'
-import type { Saving } from '../session.ts'
 import type { Theme } from '../theme.ts'
 import { widthOf } from '../width.ts'
 import { paceWords } from '../words/pace.ts'
 import { blockWords, screenWords } from '../words/screen.ts'
 
 /** Lines of the head. */
-export function header(desk: Desk, saving: Saving, cells: number, theme: Theme): readonly Line[] {
+export function header(desk: Desk, cells: number, theme: Theme): readonly Line[] {
   const live = desk.page.list.blocks.filter((block) => block.phase !== 'closed')
   const shown = live.length > 0 ? live : desk.page.list.blocks.slice(0, 1)
   return [
-    titleLine(desk, saving, cells, theme),
+    titleLine(desk, cells, theme),
     ...shown.map((block) => blockLine(desk.book, block, cells, theme)),
     workLine(desk.page.done, desk.page.toDo, cells, theme),
   ]
 }
 
-function titleLine(desk: Desk, saving: Saving, cells: number, theme: Theme): Line {
+function titleLine(desk: Desk, cells: number, theme: Theme): Line {
   const { cut, dot } = theme.signs
   const { day } = desk.page.list
   const left: Bit[] = [
@@ -34,7 +34,7 @@ function titleLine(desk: Desk, saving: Saving, cells: number, theme: Theme): Lin
   if (!showsToday(desk))
     left.push(bit(` (${day > desk.now.day ? screenWords.ahead : screenWords.past})`, 'care'))
   const right: Bit[] = [
-    savedBit(saving),
+    savedBit(desk.saving),
     bit(` ${dot} `, 'rule'),
     desk.by === undefined ? bit(screenWords.noInitials, 'faint') : bit(safeText(desk.by)),
     bit(' '),

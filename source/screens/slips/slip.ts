@@ -27,7 +27,7 @@ export function slipLines(desk: Desk, cells: number, most: number, theme: Theme)
       return formLines(desk, slip.form, cells, most, theme)
     case 'question':
       return [
-        title(deedWords(slip.said.facts ?? [], desk.book), cells, theme),
+        title(deedWords(slip.said.facts ?? [], desk.book, desk.now.day), cells, theme),
         ...question(desk, slip, cells, theme),
       ]
     case 'menu':
@@ -37,6 +37,22 @@ export function slipLines(desk: Desk, cells: number, most: number, theme: Theme)
         title(screenWords.dayTitle, cells, theme),
         entry(slip.text, theme),
         [bit(` ${slip.wrong ? screenWords.dayWrong : screenWords.dayHint}`, slip.wrong ? 'wrong' : 'faint')],
+      ]
+    case 'leaving':
+      return [
+        title(screenWords.leavingTitle(desk.saving.waiting), cells, theme),
+        ...paragraph(screenWords.leaving, cells, theme, 'care'),
+      ]
+    case 'older':
+      return [
+        title(screenWords.olderTitle, cells, theme),
+        ...paragraph(screenWords.older, cells, theme, 'care'),
+      ]
+    case 'copy':
+      return [
+        title(screenWords.copyTitle, cells, theme),
+        entry(slip.text, theme),
+        [bit(` ${screenWords.copyHint}`, 'faint')],
       ]
     case 'initials':
       return [title(screenWords.initialsTitle, cells, theme), entry(slip.text, theme)]

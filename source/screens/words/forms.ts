@@ -133,6 +133,8 @@ const questions: Sentences = {
   'danger-keep-from-bull': '{number} is to be kept from the bull. With him all the same?',
   'look-all': 'Looked at {count} animals of the watch, and none is in heat?',
   void: 'Strike this out? It will no longer count, and stays on record as struck out.',
+  'undo-old': 'This is not of today. Take it back?',
+  'redo-old': 'This is not of today. Put it back?',
   'undo-many': 'Take back {count} facts at once?',
   'redo-many': 'Put back {count} facts at once?',
 }

@@ -114,6 +114,12 @@ export const keyWords = {
   help: { label: 'help', help: 'This page.' },
   back: { label: 'back', help: 'One step back.' },
   quit: { label: 'leave', help: 'Leaves the program. Everything that reads "saved" is on the disk.' },
+  'leave-unsaved': { label: 'leave, lose them', help: 'Leaves although facts are not saved.' },
+  copy: { label: 'save a copy', help: 'Saves a copy of the whole herd as a new file elsewhere.' },
+  'over-older': {
+    label: 'save over the older copy',
+    help: 'Where an older copy of the herd stands in the place of the file: adds what it lacks and saves.',
+  },
   interrupt: { label: 'leave', help: 'Leaves the program at once.' },
   suspend: { label: 'suspend', help: 'Back to the command line for a while; fg brings the screen back.' },
   'next-field': { label: 'next', help: 'To the next field.' },

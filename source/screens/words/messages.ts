@@ -31,25 +31,29 @@ const whys: Sentences = {
   'nobody-records': 'Recording without initials.',
   records: 'Recording as {by}.',
   'not-a-key': '{key} does nothing here. ? shows the keys.',
+  'no-older-copy': 'No older copy stands in the place of the file.',
+  copied: 'A copy of the whole herd is saved as {path}.',
   'no-suspend': 'This terminal cannot be suspended.',
 }
 
 /** A message on one line. Harmless for a terminal. */
-export function messageWords(message: Message, book: HerdBook): string {
+export function messageWords(message: Message, book: HerdBook, today: Day): string {
   const facts = message.facts ?? []
   switch (message.code) {
     case 'recorded':
-      return withPlace(`${deedWords(facts, book)}.`, message)
+      return withPlace(`${deedWords(facts, book, today)}.`, message)
     case 'taken-back':
-      return withPlace(`Taken back: ${deedWords(facts, book)}.`, message)
+      return withPlace(`Taken back: ${deedWords(facts, book, today)}.`, message)
     case 'put-back':
-      return withPlace(`Put back: ${deedWords(facts, book)}.`, message)
+      return withPlace(`Put back: ${deedWords(facts, book, today)}.`, message)
     case 'voided':
-      return withPlace(`Struck out: ${deedWords(facts, book)}.`, message)
+      return withPlace(`Struck out: ${deedWords(facts, book, today)}.`, message)
     case 'new-day':
       return `It is ${dateInWords((message.values?.day ?? 0) as Day)} now: this is the new day’s list.`
     case 'refused':
       return `Not recorded: ${String(message.values?.sentence ?? '')}`
+    case 'not-copied':
+      return `No copy saved: ${String(message.values?.sentence ?? '')}`
     default: {
       const known = whys[message.code]
       return typeof known === 'string' ? filled(known, message.values ?? {}) : message.code
@@ -63,26 +67,27 @@ const withPlace = (text: string, { stands }: Message): string =>
 /**
  * What an action recorded.
  *
- * @example deedWords([service], book) // '412: served by AI, S17 sexed, 05:41'
+ * @param today facts of another day say which
+ * @example deedWords([service], book, today) // '412: served by AI, S17 sexed, 05:41'
  */
-export function deedWords(facts: readonly NewFact[], book: HerdBook): string {
+export function deedWords(facts: readonly NewFact[], book: HerdBook, today: Day): string {
   const [first] = facts
   if (first === undefined) return ''
   const animals = new Set(facts.map((fact) => fact.about))
   const who = animals.size === 1 ? numberOf(first, book) : `${animals.size} animals`
   const kinds = new Set(facts.map((fact) => fact.kind))
-  const what = kinds.size === 1 ? whatOf(first, book) : `${facts.length} facts`
+  const what = kinds.size === 1 ? whatOf(first, book, today) : `${facts.length} facts`
   return `${who}: ${what}`
 }
 
-function whatOf(fact: NewFact, book: HerdBook): string {
+function whatOf(fact: NewFact, book: HerdBook, shown: Day): string {
   if (fact.kind === 'correction') {
     const voided = book.live.find((one) => one.id === fact.voids)
     return voided === undefined ? 'a fact struck out' : `no longer ${factWords(voided as AnimalFact)}`
   }
   if (!isAboutAnimal(fact)) return fact.kind
   const time = fact.time === undefined ? '' : `, ${safeText(fact.time)}`
-  return `${factWords(fact)}${time}`
+  return `${factWords(fact)}${time}${dateAddition(fact, shown)}`
 }
 
 const herdKinds = ['farm', 'policy', 'season', 'animal', 'stock-take', 'delivery', 'spoiled', 'nitrogen']
@@ -91,6 +96,6 @@ const isAboutAnimal = (fact: NewFact): fact is NewFact & AnimalFact => !herdKind
 const numberOf = (fact: NewFact, book: HerdBook): string =>
   safeText(book.animals.get(fact.about)?.number ?? '')
 
-/** The date of facts where it is not the day shown: `, Wed 27 May`. */
-export const dateAddition = (fact: NewFact, shown: Day): string =>
+/** The date of a fact of another day: `, Wed 27 May`. */
+const dateAddition = (fact: NewFact, shown: Day): string =>
   isoDay(fact.date) === shown ? '' : `, ${shortDate(isoDay(fact.date))}`

@@ -1,0 +1,202 @@
+/** Drives the real program on a model of a terminal: keys are pressed by their meaning, the screen is read cell by cell. */
+import './colours.ts'
+import { EventEmitter } from 'node:events'
+import type { Instance } from 'ink'
+import type { Fact } from '../../../source/breeding/facts.ts'
+import { asFacts } from '../../../source/herd/recording.ts'
+import type { Now } from '../../../source/morning/now.ts'
+import { bindingsNow } from '../../../source/screens/keys.ts'
+import { startScreen } from '../../../source/screens/open.tsx'
+import { type Herd, Session } from '../../../source/screens/session.ts'
+import { themeFor } from '../../../source/screens/theme.ts'
+import type { KeyMeaning } from '../../../source/screens/words/keys.ts'
+import { MemoryHerd } from './memory-herd.ts'
+import { FakeInput, FakeOutput } from './streams.ts'
+
+/** Bytes that a terminal sends for a key. */
+const bytes: Readonly<Record<string, string>> = {
+  space: ' ',
+  enter: '\r',
+  esc: '\u001b',
+  tab: '\t',
+  'shift+tab': '\u001b[Z',
+  backspace: '\u007f',
+  delete: '\u001b[3~',
+  up: '\u001b[A',
+  down: '\u001b[B',
+  right: '\u001b[C',
+  left: '\u001b[D',
+  home: '\u001b[H',
+  end: '\u001b[F',
+  pageup: '\u001b[5~',
+  pagedown: '\u001b[6~',
+  'ctrl+c': '\u0003',
+  'ctrl+z': '\u001a',
+}
+export const bytesOf = (key: string): string => bytes[key] ?? key
+
+export interface Settings {
+  readonly columns?: number
+  readonly rows?: number
+  readonly now?: Now
+  readonly colours?: boolean
+  readonly ascii?: boolean
+  readonly by?: string
+  readonly herd?: Herd
+  readonly platform?: string
+  /** Leave the cautions and the question for initials open. */
+  readonly opening?: boolean
+}
+
+export interface Cell {
+  readonly text: string
+  /** 0-15 of the sixteen colours, -1 the terminal's own. */
+  readonly colour: number
+  readonly bold: boolean
+  readonly faint: boolean
+  readonly underlined: boolean
+}
+
+export class Screen {
+  readonly output: FakeOutput
+  readonly input = new FakeInput()
+  readonly session: Session
+  readonly herd: Herd
+  readonly instance: Instance
+  readonly killed: string[] = []
+  readonly process = new EventEmitter()
+  /** Keys pressed so far. */
+  pressed = 0
+  now: Now
+  #exit: Promise<unknown>
+
+  constructor(facts: readonly Fact[], settings: Settings) {
+    this.now = settings.now as Now
+    this.output = new FakeOutput(settings.columns ?? 80, settings.rows ?? 24)
+    this.herd = settings.herd ?? new MemoryHerd(facts)
+    this.session = new Session({
+      herd: this.herd,
+      now: () => this.now,
+      stamp: (newFacts, by) => asFacts(newFacts, { at: new Date(0), ...(by === undefined ? {} : { by }) }),
+      by: settings.by,
+    })
+    this.instance = startScreen({
+      session: this.session,
+      theme: themeFor({ colours: settings.colours ?? true, ascii: settings.ascii ?? false }),
+      stdin: this.input as never,
+      stdout: this.output as never,
+      process: {
+        platform: settings.platform ?? 'linux',
+        kill: (_pid, signal) => this.killed.push(signal),
+        once: (signal, then) => this.process.once(signal, then),
+        off: (signal, then) => this.process.off(signal, then),
+        resized: () => this.output.emit('resize'),
+      },
+    })
+    this.#exit = this.instance.waitUntilExit()
+  }
+
+  /** Waits until everything is drawn. */
+  async settled(): Promise<void> {
+    await this.instance.waitUntilRenderFlush()
+    await this.output.settled()
+  }
+
+  /** Sends bytes as they are, in one chunk. */
+  async send(chunk: string): Promise<void> {
+    this.input.send(chunk)
+    // A lone Esc might be the beginning of a longer key: Ink waits 20 ms before it takes it for itself.
+    if (chunk.endsWith('\u001b')) await new Promise((resolve) => setTimeout(resolve, 30))
+    await this.settled()
+  }
+
+  /** Presses the key of a meaning that works on the screen now. */
+  async press(...meanings: readonly KeyMeaning[]): Promise<void> {
+    for (const meaning of meanings) {
+      const binding = bindingsNow(this.session.desk).find((one) => one.name === meaning)
+      const key = binding?.keys[0]
+      if (key === undefined) throw new Error(`no key for ${meaning} on this screen`)
+      this.pressed += 1
+      await this.send(bytesOf(key))
+    }
+  }
+
+  /** Types characters one after another. */
+  async type(text: string): Promise<void> {
+    for (const character of text) {
+      this.pressed += 1
+      await this.send(character)
+    }
+  }
+
+  async resize(columns: number, rows: number): Promise<void> {
+    this.output.resize(columns, rows)
+    await this.settled()
+  }
+
+  /** The lines of the screen, spaces at their ends left out. */
+  get lines(): readonly string[] {
+    const { active } = this.output.terminal.buffer
+    return Array.from({ length: this.output.rows }, (_, row) =>
+      (active.getLine(active.baseY + row)?.translateToString(true) ?? '').trimEnd(),
+    )
+  }
+  get text(): string {
+    return this.lines.join('\n')
+  }
+
+  /** The first line that holds a text. */
+  line(text: string): string {
+    return this.lines.find((line) => line.includes(text)) ?? ''
+  }
+
+  /** The cells where a text stands first. */
+  cellsOf(text: string): readonly Cell[] {
+    const row = this.lines.findIndex((line) => line.includes(text))
+    const from = this.lines[row]?.indexOf(text) ?? -1
+    if (row < 0) throw new Error(`"${text}" is not on the screen:\n${this.text}`)
+    return Array.from({ length: text.length }, (_, index) => this.cell(from + index, row))
+  }
+
+  cell(column: number, row: number): Cell {
+    const { active } = this.output.terminal.buffer
+    const cell = active.getLine(active.baseY + row)?.getCell(column)
+    return {
+      text: cell?.getChars() ?? '',
+      colour: cell?.isFgDefault() === true ? -1 : (cell?.getFgColor() ?? -1),
+      bold: cell?.isBold() !== 0,
+      faint: cell?.isDim() !== 0,
+      underlined: cell?.isUnderline() !== 0,
+    }
+  }
+
+  /** The exit status, once the program has left. */
+  exit(): Promise<unknown> {
+    return this.#exit
+  }
+
+  async close(): Promise<void> {
+    this.instance.unmount()
+    await this.#exit
+  }
+}
+
+const open = new Set<Screen>()
+
+/** Opens the program on a herd; past the opening slip unless the test is about it. */
+export async function openOn(facts: readonly Fact[], settings: Settings & { now: Now }): Promise<Screen> {
+  const screen = new Screen(facts, settings)
+  open.add(screen)
+  await screen.settled()
+  if (settings.opening !== true) {
+    await screen.press('take')
+    screen.pressed = 0
+  }
+  return screen
+}
+
+/** Closes what a test has left open. */
+export async function closeAll(): Promise<void> {
+  for (const screen of open) await screen.close()
+  open.clear()
+}
