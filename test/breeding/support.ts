@@ -160,7 +160,7 @@ export const rowAt = (s: number, one: Animal, herd?: Herd): Row | undefined => l
 /** Her standing on season day s. */
 export function standingAt(s: number, one: Animal, herd?: Herd): Standing {
   const book = bookOf(one, herd)
-  return standingOn(book, [...book.animals.values()][0] as AnimalRecord, dayAt(s))
+  return standingOn(book, book.byNumber.get(one.record.number ?? '') as AnimalRecord, dayAt(s))
 }
 
 /** Warnings about straws have tests of their own. */

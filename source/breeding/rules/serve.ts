@@ -15,30 +15,35 @@ import {
 /** From this many days after a service a return is late: one in five such animals is in calf. */
 const LATE_RETURN = 25
 
-/** No chance used, calved 42 days or more. */
+/** No chance used, calved 42 days or more. A bull's service, or one of before the season, may lie behind her. */
 export const serve: Rule = (standing, setting) =>
   standing.chancesUsed === 0 && calvedAtLeast(standing, setting.policy.calvedToServe)
-    ? placeForService(standing, setting, 'serve', [])
+    ? placeForService(standing, setting, 'serve')
     : undefined
 
 /** A chance used, and the heat is 18 days or more after the last service, or no service lies in this cycle. */
-export const secondService: Rule = (standing, setting) => {
-  if (standing.chancesUsed === 0) return undefined
-  const service = standing.lastService
-  const heatDay = onHeat(standing) ? (standing.latestHeat?.day ?? standing.today) : standing.today
-  const interval = service === undefined ? undefined : heatDay - service.day
-  if (interval !== undefined && interval < setting.policy.watchFrom) return undefined
-  const warnings: Warning[] = []
-  if (interval !== undefined && interval >= LATE_RETURN && unchecked(standing)) warnings.push('late-return')
-  if (standing.lastCheck?.fact.result === 'unsure') warnings.push('unsure')
-  return placeForService(standing, setting, 'second-service', warnings)
+export const secondService: Rule = (standing, setting) =>
+  standing.chancesUsed > 0 && (daysToService(standing) ?? Infinity) >= setting.policy.watchFrom
+    ? placeForService(standing, setting, 'second-service')
+    : undefined
+
+/** Days from the last service to the heat of now, or to the fixed-time service; undefined without one. */
+function daysToService(standing: Standing): number | undefined {
+  const day = onHeat(standing) ? (standing.latestHeat?.day ?? standing.today) : standing.today
+  return standing.lastService === undefined ? undefined : day - standing.lastService.day
+}
+
+/** What says that she may be in calf all the same: a scan first if it can be had. */
+function perhapsInCalf(standing: Standing): readonly Warning[] {
+  const late = (daysToService(standing) ?? 0) >= LATE_RETURN && unchecked(standing)
+  const unsure = standing.lastCheck?.fact.result === 'unsure'
+  return [...(late ? (['late-return'] as const) : []), ...(unsure ? (['unsure'] as const) : [])]
 }
 
 function placeForService(
   standing: Standing,
   { policy, milkings }: RuleSetting,
   section: 'serve' | 'second-service',
-  warnings: readonly Warning[],
 ): Placement | undefined {
   if (!concernsBreeding(standing) || standing.phase !== 'ai' || !mayBeServed(standing, policy.chances))
     return undefined
@@ -61,7 +66,7 @@ function placeForService(
     reasons,
     warnings: [
       ...(heat?.sure === false ? (['suspect'] as const) : []),
-      ...warnings,
+      ...perhapsInCalf(standing),
       ...(serving !== undefined && outsideHours(serving, policy.servingTime)
         ? (['outside-hours'] as const)
         : []),

@@ -82,8 +82,10 @@ describe('Serve: in the AI weeks only', () => {
 describe('chances', () => {
   table([
     ['a service on s -35 is a chance', cow(fresh, service(-35), heat(0)), 0, `${second} (late-return)`],
-    ['one on s -36 is none', cow(calving(-90), service(-36), heat(0)), 0, serve],
+    ['one on s -36 is none', cow(calving(-90), service(-36), heat(0)), 0, `${serve} (late-return)`],
     ['a bull service is none', cow(fresh, bullService(0), heat(21)), 21, serve],
+    ['a bull service 25 days ago', cow(fresh, bullService(0), heat(25)), 25, `${serve} (late-return)`],
+    ['unsure to a bull service', cow(fresh, bullService(-20), unsure(15), heat(20)), 20, `${serve} (unsure)`],
     ['a loss does not give it back', cow(fresh, service(-20), loss(10), heat(20)), 20, second],
     ['two services of one heat are one', cow(fresh, service(0), service(1), heat(22)), 22, second],
     [

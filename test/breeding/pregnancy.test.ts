@@ -1,0 +1,300 @@
+import { describe, expect, test } from 'vitest'
+import { standardPolicy } from '../../source/breeding/policy.ts'
+import { checkCountsFrom } from '../../source/breeding/pregnancy.ts'
+import {
+  type Animal,
+  bullService,
+  calving,
+  cow,
+  empty,
+  fromBull,
+  type Herd,
+  loss,
+  maiden,
+  matingStart,
+  on,
+  pregnant,
+  service,
+  standingAt,
+  unsure,
+  withBull,
+} from './support.ts'
+
+/** `conceived 12 S1 AI or bull`, `fits none` or `open`. */
+function conception(one: Animal, s: number, herd?: Herd): string {
+  const { pregnancy } = standingAt(s, one, herd)
+  if (pregnancy === undefined) return 'open'
+  if (pregnancy.conception === undefined) return 'fits none'
+  const { day, sire, aiOrBull } = pregnancy.conception
+  return [day - matingStart, sire ?? '?', ...(aiOrBull ? ['AI or bull'] : [])].join(' ')
+}
+
+const fresh = calving(-60)
+const noBull: Herd = { bullWeeks: 0 }
+type Case = readonly [what: string, one: Animal, s: number, expected: string, herd?: Herd]
+const table = (cases: readonly Case[]): void => {
+  test.each(cases.map((one) => [one[0], one] as const))('%s', (_, [, one, s, expected, herd]) => {
+    expect(conception(one, s, herd)).toBe(expected)
+  })
+}
+
+describe('in calf: a pregnant result with no later loss, calving or empty result', () => {
+  const found = [fresh, service(0), pregnant(35)]
+  table([
+    ['the day of the check it moves nothing', cow(...found), 35, 'open'],
+    ['the day after', cow(...found), 36, '0 S1'],
+    ['unsure later', cow(...found, unsure(50)), 60, '0 S1'],
+    ['empty later', cow(...found, empty(50)), 60, 'open'],
+    ['empty, then pregnant', cow(...found, empty(50), pregnant(52)), 60, '0 S1'],
+    ['lost, on the day', cow(...found, loss(50)), 50, 'open'],
+    ['calved, on the day', cow(...found, calving(50)), 50, 'open'],
+    ['unsure alone', cow(fresh, service(0), unsure(35)), 40, 'open'],
+    [
+      'two results on one day: in order of recording',
+      cow(fresh, service(0), empty(35), pregnant(35)),
+      36,
+      '0 S1',
+    ],
+  ])
+})
+
+describe('the service that the check names', () => {
+  table([
+    ['named', cow(fresh, service(0), service(21), pregnant(60, { serviceDate: on(0) })), 61, '0 S1'],
+    [
+      'before the foetal age',
+      cow(fresh, service(0), service(21), pregnant(60, { serviceDate: on(0), foetalAge: 39 })),
+      61,
+      '0 S1',
+    ],
+    [
+      'either date of one heat',
+      cow(fresh, service(0), service(1), pregnant(60, { serviceDate: on(0) })),
+      61,
+      '1 S1',
+    ],
+    ['not on record', cow(fresh, service(0), pregnant(60, { serviceDate: on(2) })), 61, 'fits none'],
+    [
+      'of an earlier cycle',
+      cow(service(-300), calving(-20), pregnant(60, { serviceDate: on(-300) })),
+      61,
+      'fits none',
+    ],
+  ])
+})
+
+describe('a foetal age up to 98 days: the nearest service within 7 days', () => {
+  const aged = (served: number, checked: number, age: number) =>
+    cow(fresh, service(served), pregnant(checked, { foetalAge: age }))
+  table([
+    ['same day', aged(0, 40, 40), 41, '0 S1', noBull],
+    ['7 days before', aged(-7, 98, 98), 99, '-7 S1', noBull],
+    ['8 days before', aged(-8, 98, 98), 99, 'fits none', noBull],
+    ['7 days after', aged(7, 98, 98), 99, '7 S1', noBull],
+    ['8 days after', aged(8, 98, 98), 99, 'fits none', noBull],
+    ['older than 98 days: 15 days before', aged(-15, 99, 99), 100, '-15 S1', noBull],
+    ['older than 98 days: 16 days before', aged(-16, 99, 99), 100, 'fits none', noBull],
+    ['older than 98 days: 15 days after', aged(15, 99, 99), 100, '15 S1', noBull],
+    ['older than 98 days: 16 days after', aged(16, 99, 99), 100, 'fits none', noBull],
+    [
+      'the nearer of two',
+      cow(fresh, service(0), service(10), pregnant(60, { foetalAge: 54 })),
+      61,
+      '10 S1',
+      noBull,
+    ],
+    [
+      'a tie: the later',
+      cow(fresh, service(0), service(10), pregnant(60, { foetalAge: 55 })),
+      61,
+      '10 S1',
+      noBull,
+    ],
+    [
+      'a service after the check does not fit',
+      cow(fresh, service(0), pregnant(25, { foetalAge: 25 }), service(27)),
+      50,
+      '0 S1',
+      noBull,
+    ],
+    [
+      'a bull’s service',
+      cow(fresh, bullService(50, { sire: 'B1' }), pregnant(100, { foetalAge: 47 })),
+      101,
+      '50 B1',
+    ],
+    [
+      'no service and no bull period in the cycle',
+      cow(fresh, pregnant(40, { foetalAge: 40 })),
+      41,
+      '0 ?',
+      noBull,
+    ],
+    ['nor a bull period begun by the check', cow(fresh, pregnant(40, { foetalAge: 40 })), 41, '0 ?'],
+  ])
+})
+
+describe('a foetal age and no service near: a bull period within 15 days, moved into it', () => {
+  const ran = [fresh, withBull(50, { bull: 'B1' }), fromBull(60)]
+  const aged = (day: number) => cow(...ran, pregnant(130, { foetalAge: 130 - day }))
+  table([
+    ['16 days before it', aged(34), 131, 'fits none'],
+    ['15 days before it', aged(35), 131, '50 B1'],
+    ['its first day', aged(50), 131, '50 B1'],
+    ['within it', aged(55), 131, '55 B1'],
+    ['its last day', aged(60), 131, '60 B1'],
+    ['15 days after it', aged(75), 131, '60 B1'],
+    ['16 days after it', aged(76), 131, 'fits none'],
+    [
+      'still with him',
+      cow(fresh, withBull(50, { bull: 'B1' }), pregnant(130, { foetalAge: 40 })),
+      131,
+      '90 B1',
+    ],
+    [
+      'taken from another bull',
+      cow(...ran, withBull(90, { bull: 'B2' }), fromBull(95), pregnant(180, { foetalAge: 85 })),
+      181,
+      '95 B2',
+    ],
+    [
+      'a period before she calved is not of the cycle',
+      cow(withBull(-100), fromBull(-70), calving(-20), pregnant(60, { foetalAge: 110 })),
+      61,
+      '-50 ?',
+      noBull,
+    ],
+  ])
+})
+
+describe('where no period is recorded for her: the bull weeks of her block, s 42-62', () => {
+  const aged = (day: number) => cow(fresh, pregnant(160, { foetalAge: 160 - day }))
+  table([
+    ['16 days before', aged(26), 161, 'fits none'],
+    ['15 days before', aged(27), 161, '42 ?'],
+    ['within', aged(50), 161, '50 ?'],
+    ['15 days after', aged(77), 161, '62 ?'],
+    ['16 days after', aged(78), 161, 'fits none'],
+    ['5+4 weeks begin on s 35', aged(20), 161, '35 ?', { aiWeeks: 5, bullWeeks: 4 }],
+    [
+      'a service near goes first',
+      cow(fresh, service(35), pregnant(160, { foetalAge: 120 })),
+      161,
+      '35 S1 AI or bull',
+    ],
+    [
+      'without a block there are none',
+      cow({ block: undefined }, pregnant(160, { foetalAge: 110 })),
+      161,
+      '50 ?',
+      { seasons: [] },
+    ],
+  ])
+})
+
+describe('without an age', () => {
+  table([
+    [
+      'the last service it counts for',
+      cow(fresh, service(0), service(21), pregnant(51)),
+      52,
+      '21 S1',
+      noBull,
+    ],
+    [
+      'a day too early for the last: the one before',
+      cow(fresh, service(0), service(21), pregnant(50)),
+      51,
+      '0 S1',
+      noBull,
+    ],
+    [
+      'by hand 42 days',
+      cow(fresh, service(0), service(21), { ...pregnant(62), method: 'hand' }),
+      63,
+      '0 S1',
+      noBull,
+    ],
+    [
+      'it counts for none: the last 24 days or more before',
+      cow(fresh, service(0), service(5), pregnant(29)),
+      30,
+      '5 S1',
+      noBull,
+    ],
+    ['23 days', cow(fresh, service(6), pregnant(29)), 30, 'fits none', noBull],
+    ['24 days', cow(fresh, service(5), pregnant(29)), 30, '5 S1', noBull],
+    ['a maiden, 28 days', maiden(service(0), service(21), pregnant(49)), 50, '21 S1', noBull],
+    [
+      'no service: the first day of the last bull period begun 24 days before',
+      cow(fresh, withBull(50, { bull: 'B1' }), pregnant(74)),
+      75,
+      '50 B1',
+    ],
+    ['23 days', cow(fresh, withBull(51), pregnant(74)), 75, 'fits none'],
+    [
+      'the last of two',
+      cow(fresh, withBull(10), fromBull(20), withBull(50, { bull: 'B2' }), pregnant(90)),
+      91,
+      '50 B2',
+    ],
+    ['the bull weeks of her block', cow(fresh, pregnant(90)), 91, '42 ?'],
+    ['nothing', cow(fresh, pregnant(20)), 21, 'fits none'],
+  ])
+})
+
+describe('AI or bull: a bull period begun after the AI service fits too', () => {
+  table([
+    ['without an age, 24 days of the bull', cow(fresh, service(30), pregnant(66)), 67, '30 S1 AI or bull'],
+    ['without an age, 23 days of the bull', cow(fresh, service(30), pregnant(65)), 66, '30 S1'],
+    [
+      'with an age, 15 days',
+      cow(fresh, service(30), pregnant(100, { foetalAge: 73 })),
+      101,
+      '30 S1 AI or bull',
+    ],
+    ['with an age, 16 days', cow(fresh, service(30), pregnant(100, { foetalAge: 74 })), 101, '30 S1'],
+    ['her own period', cow(fresh, service(20), withBull(25), pregnant(60)), 61, '20 S1 AI or bull'],
+    ['a period begun before the service', cow(fresh, withBull(10), service(20), pregnant(60)), 61, '20 S1'],
+    [
+      'after a bull’s service it is the bull',
+      cow(fresh, bullService(30, { sire: 'B1' }), pregnant(100)),
+      101,
+      '30 B1',
+    ],
+    ['named, so AI', cow(fresh, service(30), pregnant(100, { serviceDate: on(30) })), 101, '30 S1'],
+  ])
+})
+
+describe('a later result', () => {
+  const found = [fresh, service(0), service(21), pregnant(60, { serviceDate: on(0) })]
+  table([
+    ['a plain one keeps the conception', cow(...found, pregnant(90)), 91, '0 S1', noBull],
+    [
+      'one with an age of its own changes it',
+      cow(...found, pregnant(90, { foetalAge: 69 })),
+      91,
+      '21 S1',
+      noBull,
+    ],
+    [
+      'one that names another service too',
+      cow(...found, pregnant(90, { serviceDate: on(21) })),
+      91,
+      '21 S1',
+      noBull,
+    ],
+  ])
+})
+
+test.each([
+  ['ultrasound', false, 30],
+  ['ultrasound', true, 28],
+  ['hand', false, 42],
+  ['hand', true, 42],
+  ['milk', false, 30],
+  ['blood', false, 30],
+  ['blood', true, 30],
+] as const)('a check by %s counts (maiden: %s) from day %i', (method, young, days) => {
+  expect(checkCountsFrom(method, young, standardPolicy)).toBe(days)
+})
