@@ -1,8 +1,9 @@
 /** `dawnlist check`: the whole file held against the schema and against itself. */
 import { openBook } from '../breeding/book.ts'
-import type { Problem } from '../breeding/problem.ts'
+import { fault, type Problem } from '../breeding/problem.ts'
 import { acceptEdits } from '../herd/accept-edits.ts'
 import { checkFacts } from '../herd/check.ts'
+import { mergeFiles } from '../herd/merge-files.ts'
 import { openHerdFile } from '../herd/open.ts'
 import { sentence } from '../words/index.ts'
 import { safeText } from '../words/safe.ts'
@@ -12,12 +13,20 @@ import { today } from './today.ts'
 
 export const run: Run = async (given, shell) => {
   const file = given.args.FILE ?? ''
+  const { merge } = given.options
   if (given.switches.has('accept-edits')) {
+    if (merge !== undefined) return fail(shell, [fault('edits-merge', '')], 2)
     const accepted = await acceptEdits(file)
     if (!accepted.ok) return fail(shell, accepted.problems)
     shell.say(
-      `${safeText(file)}: the edits were taken over. The file as it was edited: ${safeText(accepted.value.kept)}`,
+      `${safeText(file)}: the edits were taken over. As it was edited: ${safeText(accepted.value.kept)}`,
     )
+  }
+  if (merge !== undefined) {
+    const merged = await mergeFiles(file, merge)
+    if (!merged.ok) return fail(shell, merged.problems)
+    shell.tell(merged.value.notices)
+    shell.say(`${safeText(file)}: ${merged.value.added.length} facts added from ${safeText(merge)}.`)
   }
   const opened = await openHerdFile(file)
   if (!opened.ok) return fail(shell, opened.problems)
@@ -25,13 +34,12 @@ export const run: Run = async (given, shell) => {
   const book = openBook(facts)
   const found = [...problems, ...checkFacts(facts), ...herdNotices(book, today(book.farm.zone))]
   for (const problem of found) shell.print(`${sentence(problem)}\n`)
-  shell.print(
-    `${safeText(file)}: ${facts.length} facts, ${book.animals.size} animals, ${found.length === 0 ? 'nothing to report' : `${found.length} to look at`}.\n`,
-  )
+  const result = found.length === 0 ? 'nothing to report' : `${found.length} to look at`
+  shell.print(`${safeText(file)}: ${facts.length} facts, ${book.animals.size} animals, ${result}.\n`)
   return found.length === 0 ? 0 : 1
 }
 
-function fail(shell: Shell, problems: readonly Problem[]): number {
+function fail(shell: Shell, problems: readonly Problem[], status = 1): number {
   shell.tell(problems)
-  return 1
+  return status
 }

@@ -4,11 +4,11 @@ import { commands } from './table.ts'
 
 const width = 78
 
-/** Lines of at most so many characters, broken at spaces, the second and later ones indented. */
-function wrapped(text: string, indent: number): string {
+/** Lines of at most so many characters, broken between words, the second and later ones indented. */
+function wrapped(words: readonly string[], indent: number): string {
   const lines: string[] = []
   let line = ''
-  for (const word of text.split(' ')) {
+  for (const word of words) {
     if (line !== '' && indent + line.length + 1 + word.length > width) {
       lines.push(line)
       line = word
@@ -20,7 +20,9 @@ function wrapped(text: string, indent: number): string {
 /** Two columns: names, and what they mean. */
 function columns(rows: ReadonlyArray<readonly [string, string]>): string {
   const left = Math.max(...rows.map(([name]) => name.length))
-  return rows.map(([name, help]) => `  ${name.padEnd(left)}  ${wrapped(help, left + 4)}\n`).join('')
+  return rows
+    .map(([name, help]) => `  ${name.padEnd(left)}  ${wrapped(help.split(' '), left + 4)}\n`)
+    .join('')
 }
 
 const argumentWord = (argument: Argument): string =>
@@ -34,25 +36,26 @@ const optionHelp = (option: Option): readonly [string, string] => [
   option.help,
 ]
 
+const usageWords = (command: Command): string[] => [
+  'dawnlist',
+  command.name,
+  ...command.args.map(argumentWord),
+  ...command.options.map((option) =>
+    option.required === true ? optionWord(option) : `[${optionWord(option)}]`,
+  ),
+]
+
 /**
  * How a command is typed, on one line.
  *
  * @example usageOf(commandNamed('animal')) // 'dawnlist animal FILE NUMBER [--date D] [--json]'
  */
-export const usageOf = (command: Command): string =>
-  [
-    'dawnlist',
-    command.name,
-    ...command.args.map(argumentWord),
-    ...command.options.map((option) =>
-      option.required === true ? optionWord(option) : `[${optionWord(option)}]`,
-    ),
-  ].join(' ')
+export const usageOf = (command: Command): string => usageWords(command).join(' ')
 
 /** The help of one command. */
 export function helpOf(command: Command): string {
-  const parts = [`${command.summary}.\n`, `  ${wrapped(usageOf(command), 4)}\n`]
-  for (const paragraph of command.details ?? []) parts.push(`${wrapped(paragraph, 0)}\n`)
+  const parts = [`${command.summary}.\n`, `  ${wrapped(usageWords(command), 4)}\n`]
+  for (const paragraph of command.details ?? []) parts.push(`${wrapped(paragraph.split(' '), 0)}\n`)
   const rows = [
     ...command.args.map((argument) => [argument.name, argument.help] as const),
     ...command.options.map(optionHelp),

@@ -2,12 +2,13 @@
 import type { HerdBook } from '../breeding/book.ts'
 import { contradictionsOf } from '../breeding/contradictions.ts'
 import type { Day } from '../breeding/day.ts'
+import { identityNotices } from '../breeding/identity/notices.ts'
 import { compareNumbers } from '../breeding/order.ts'
 import { notice, type Problem } from '../breeding/problem.ts'
 import { standingOn } from '../breeding/standing.ts'
 
 /**
- * Contradictions and missing blocks of the animals, by number.
+ * Contradictions, odd identities and missing blocks of the animals, by number.
  *
  * @param today the last day whose facts count
  */
@@ -19,6 +20,7 @@ export const herdNotices = (book: HerdBook, today: Day): Problem[] =>
       const blockless = standing.inHerd && standing.female && standing.block === undefined
       return [
         ...contradictionsOf(book, standing),
+        ...identityNotices(animal.record),
         ...(blockless ? [notice('animal-without-block', '', {}, animal.number)] : []),
       ]
     })

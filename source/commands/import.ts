@@ -1,7 +1,7 @@
 /** `dawnlist import`: reads tables into a herd. A dry run, unless `--write` is given. */
 import { readFile } from 'node:fs/promises'
 import { openBook } from '../breeding/book.ts'
-import type { Fact } from '../breeding/facts.ts'
+import type { Fact, NewFact } from '../breeding/facts.ts'
 import { fault, type Outcome, type Problem } from '../breeding/problem.ts'
 import { type DateForm, dateForms } from '../exchange/csv/date-forms.ts'
 import { type ImportPlan, importPlan, type Sheets } from '../exchange/csv/import/plan.ts'
@@ -11,6 +11,7 @@ import { newId } from '../herd/ids.ts'
 import { openHerdFile } from '../herd/open.ts'
 import { asOutcome } from '../herd/outcome.ts'
 import { attempt } from '../herd/store/failure.ts'
+import type { HerdStore } from '../herd/store.ts'
 import type { Given, Run } from './command.ts'
 import { importReport } from './import-report.ts'
 import { today } from './today.ts'
@@ -35,11 +36,18 @@ export const run: Run = async (given, shell) => {
   const write = given.switches.has('write')
   const refused = plan.value.tables.some((table) => table.refused.length > 0)
   if (write && plan.value.facts.length > 0) {
-    const recorded = await herd.record(plan.value.facts, given.options.by)
-    if (!recorded.ok) return fail([...recorded.problems, fault('import-not-saved', herd.path)])
+    const saved = await save(herd, plan.value.facts, given)
+    if (!saved.ok) return fail([...saved.problems, fault('import-not-saved', herd.path)])
   }
   shell.print(importReport(plan.value, herd.path, write))
   return refused ? 1 : 0
+}
+
+/** Records facts in one save; over an older copy only where that was asked for. */
+async function save(herd: HerdStore, facts: readonly NewFact[], given: Given): Promise<Outcome<unknown>> {
+  const recorded = await herd.record(facts, given.options.by)
+  if (recorded.ok || !given.switches.has('merge-older')) return recorded
+  return recorded.problems.every(({ code }) => code === 'herd-older') ? herd.retry(true) : recorded
 }
 
 function misused(given: Given): Problem[] {

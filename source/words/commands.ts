@@ -18,8 +18,8 @@ export const commandSentences: Sentences = {
   'option-empty': '--{option} is empty.',
   'import-nothing': 'import needs at least one file to read. See: dawnlist import --help.',
   'import-not-saved': 'nothing was recorded.',
+  'edits-merge': 'give either --accept-edits or --merge, not both.',
   'export-there':
     'the file is there already and holds something else. Take another folder, or add --replace.',
   'animal-not-found': 'no animal of this herd has the number "{number}".',
-  'animal-without-block': 'no block is known, so she stands on no list but Take care. Give her one.',
 }

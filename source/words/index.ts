@@ -1,5 +1,6 @@
 /** All sentences of the program: what a problem's code says in words. */
 import type { Problem } from '../breeding/problem.ts'
+import { checkSentences } from './check.ts'
 import { commandSentences } from './commands.ts'
 import { exchangeSentences } from './exchange.ts'
 import { herdSentences } from './herd.ts'
@@ -9,6 +10,7 @@ import { strawSentences } from './straws.ts'
 
 /** Every code that has words. */
 export const sentences: Sentences = {
+  ...checkSentences,
   ...commandSentences,
   ...exchangeSentences,
   ...herdSentences,
