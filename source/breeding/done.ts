@@ -8,8 +8,9 @@ const tickedBy: Readonly<Record<Exclude<Section, 'take-care' | 'sweep-bull'>, re
   'second-service': ['service', 'to-bull', 'hold', 'bar'],
   'repeat-heat-watch': ['looked', 'check', 'service'],
   'pregnancy-check': ['check'],
-  'no-heat-seen': ['heat', 'examined', 'hold', 'check'],
-  'heat-record': ['heat', 'examined', 'hold', 'check'],
+  // A service of the day is seen as its heat.
+  'no-heat-seen': ['heat', 'service', 'examined', 'hold', 'check'],
+  'heat-record': ['heat', 'service', 'examined', 'hold', 'check'],
 }
 
 /** What puts an animal in Take care does not tick her there: a loss of today is still to be dealt with. */
