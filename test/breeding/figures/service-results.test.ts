@@ -1,0 +1,80 @@
+import { expect, test } from 'vitest'
+import type { AnimalRecord } from '../../../source/breeding/book.ts'
+import { serviceResults } from '../../../source/breeding/figures/service-results.ts'
+import { standingOn } from '../../../source/breeding/standing.ts'
+import {
+  type Animal,
+  bookOf,
+  bullService,
+  calving,
+  cow,
+  dayAt,
+  empty,
+  heat,
+  loss,
+  pregnant,
+  service,
+  suspect,
+  unsure,
+  withBull,
+} from '../support.ts'
+
+function ends(s: number, one: Animal): string {
+  const book = bookOf(one)
+  const [animal] = book.animals.values()
+  const standing = standingOn(book, animal as AnimalRecord, dayAt(s))
+  return serviceResults(standing, book)
+    .map(({ end }) => end)
+    .join(' ')
+}
+const calved = calving(-70)
+
+test.each([
+  ['no end yet', cow(calved, service(2)), 30, 'unknown'],
+  ['a pregnant result', cow(calved, service(2), pregnant(35)), 40, 'held'],
+  ['an empty result', cow(calved, service(2), empty(35)), 40, 'failed'],
+  ['an unsure result', cow(calved, service(2), unsure(35)), 40, 'unknown'],
+  ['a check too early says nothing', cow(calved, service(2), empty(20)), 40, 'unknown'],
+  ['a sure heat 18 days later', cow(calved, service(2), heat(20)), 25, 'failed'],
+  ['a sure heat 17 days later', cow(calved, service(2), heat(19)), 25, 'unknown'],
+  ['a suspect heat', cow(calved, service(2), suspect(23)), 25, 'unknown'],
+  ['a second service', cow(calved, service(2), service(23)), 25, 'failed unknown'],
+  [
+    'two services close together, then in calf to the last',
+    cow(calved, service(2), service(8), pregnant(45)),
+    50,
+    'unknown held',
+  ],
+  [
+    'two services close together, then empty',
+    cow(calved, service(2), service(8), empty(45)),
+    50,
+    'failed failed',
+  ],
+  ['in calf and then a heat', cow(calved, service(2), pregnant(35), heat(60)), 62, 'held'],
+  [
+    'in calf and then empty: it held, and was lost',
+    cow(calved, service(2), pregnant(35), empty(70)),
+    75,
+    'held',
+  ],
+  [
+    'in calf to the first, by the service named: the second was no trial',
+    cow(calved, service(2), service(23), pregnant(60, { serviceDate: '2026-05-03' })),
+    65,
+    'held unknown',
+  ],
+  ['AI or the bull after it', cow(calved, service(2), withBull(10), pregnant(60)), 65, 'unknown'],
+  ['a bull service', cow(calved, bullService(45), pregnant(80)), 90, 'held'],
+  ['a calving without a check, on time', cow(calving(-400), service(-285), calving(-3)), 5, 'held'],
+  [
+    'a calving without a check, to the second service',
+    cow(calving(-400), service(-306), service(-285), calving(-3)),
+    5,
+    'failed held',
+  ],
+  ['a calving that fits no service', cow(calving(-400), service(-320), calving(-3)), 5, 'unknown'],
+  ['lost without a check', cow(calved, service(2), loss(60)), 65, 'unknown'],
+] as const)('%s', (_, one, s, expected) => {
+  expect(ends(s, one)).toBe(expected)
+})

@@ -1,0 +1,91 @@
+import { expect, test } from 'vitest'
+import type { HerdBook } from '../../../source/breeding/book.ts'
+import { type BlockForecast, forecastBlock } from '../../../source/breeding/forecast/block.ts'
+import type { Change } from '../../../source/breeding/forecast/what-if.ts'
+import { standingOn } from '../../../source/breeding/standing.ts'
+import {
+  type Animal,
+  bookOf,
+  calving,
+  cow,
+  dayAt,
+  type Herd,
+  heat,
+  left,
+  maiden,
+  pregnant,
+  service,
+} from '../support.ts'
+
+const herd: Animal[] = Array.from({ length: 60 }, (_, i) => {
+  const number = String(i + 1)
+  if (i % 6 === 5) return maiden({ number }, heat(-10 - (i % 15)))
+  const calved = calving(-90 + i)
+  return i % 2 === 0 ? cow({ number }, calved) : cow({ number }, calved, heat(-1 - (i % 20)))
+})
+
+function forecast(
+  s: number,
+  animals: readonly Animal[],
+  change?: Change,
+  herdSettings?: Herd,
+): BlockForecast {
+  const book: HerdBook = bookOf(animals, herdSettings)
+  const [season] = book.allSeasons
+  if (season === undefined) throw new Error('no season')
+  const standings = [...book.animals.values()].map((animal) => standingOn(book, animal, dayAt(s)))
+  return forecastBlock(book, standings, season, dayAt(s), change)
+}
+
+test('a block at the mating start', () => {
+  const ahead = forecast(0, herd)
+  expect(ahead.animals).toBe(60)
+  expect(ahead.inCalfByAi.middle).toBeGreaterThan(30)
+  expect(ahead.inCalfByAi.low).toBeLessThan(ahead.inCalfByAi.middle)
+  expect(ahead.inCalf).toHaveLength(64)
+  expect(ahead.own.heatSeen).toBeCloseTo(0.9, 12)
+  expect(ahead.bullsNeeded).toBe(2)
+  const calves = ahead.calvings.at(-1)?.cumulative ?? 0
+  expect(calves).toBeGreaterThan(0.85 * (60 - ahead.emptyAtEnd.expected) * 0.95)
+  expect(calves).toBeLessThan(60 - ahead.emptyAtEnd.expected)
+})
+
+test('long before the season and long after it', () => {
+  expect(forecast(-90, herd).inCalf).toHaveLength(99)
+  expect(forecast(120, herd).inCalf).toHaveLength(1)
+})
+
+test('what if: more AI, a better watch, better conception, one bull', () => {
+  const here = forecast(0, herd)
+  const longer = forecast(0, herd, { aiWeeks: 2 })
+  expect(longer.lastAiDay).toBe(55)
+  expect(longer.inCalfByAi.expected).toBeGreaterThan(here.inCalfByAi.expected)
+  expect(longer.inCalf).toHaveLength(64)
+  expect(forecast(0, herd, { heatSeen: 0.7 }).inCalfByAi.expected).toBeLessThan(here.inCalfByAi.expected)
+  expect(forecast(0, herd, { cowConception: 0.65 }).inCalfByAi.expected).toBeGreaterThan(
+    here.inCalfByAi.expected,
+  )
+  const short = forecast(0, herd, { bulls: 0 })
+  expect(short.bulls).toBe(0)
+  expect(short.emptyAtEnd.expected).toBeGreaterThan(here.emptyAtEnd.expected + 3)
+  expect(forecast(0, herd, { heatSeen: 0.9 }).inCalfByAi).toEqual(here.inCalfByAi)
+})
+
+test('no bull weeks, no bulls', () => {
+  expect(forecast(0, herd, {}, { bullWeeks: 0 }).bullsNeeded).toBe(0)
+})
+
+test('bulls on the farm are counted', () => {
+  const bull: Animal = { record: { number: '900', sex: 'M', ready: true }, happenings: [] }
+  expect(forecast(0, [...herd, bull]).bulls).toBe(1)
+  expect(forecast(0, [...herd, { ...bull, happenings: [left(-9)] }]).bulls).toBeUndefined()
+})
+
+test('a block that is all in calf', () => {
+  const animals = herd
+    .slice(0, 4)
+    .map((_, i) => cow({ number: String(i + 1) }, calving(-90), service(i), pregnant(40)))
+  const ahead = forecast(45, animals)
+  expect(ahead.inCalfByAi).toMatchObject({ middle: 4, high: 4 })
+  expect(ahead.straws.conventional.high).toBe(0)
+})
