@@ -51,6 +51,9 @@ describe('nitrogen', () => {
     expect(level?.fallsBy).toBeCloseTo(7 / 14, 12)
     // 13 cm above the order level at half a centimetre a day: 26 days after the last reading.
     expect(level?.orderOn && dayIso(level.orderOn)).toBe(dayIso(dayOn(50)))
+    // 12 cm at 9/14 of a centimetre: 18.7 days, so that the 18th is the last one before.
+    const [uneven] = levels(30, nitrogen(10, 46), nitrogen(24, 37))
+    expect(uneven?.orderOn && dayIso(uneven.orderOn)).toBe(dayIso(dayOn(42)))
   })
 
   test('just filled, or read once, nothing is foretold; below the level the day has come', () => {

@@ -158,6 +158,20 @@ describe('lots', () => {
     expect(lots(2, old, young, service('1', 2, 'S1', 'sexed'))).toEqual(['A 1 B1 1', 'A 2 B2 5'])
   })
 
+  test('the oldest, wherever it lies', () => {
+    const below = delivery(0, 'S1', 'sexed', 2, { flask: 'A', canister: '9' })
+    const above = delivery(1, 'S1', 'sexed', 2, { flask: 'A', canister: '1' })
+    expect(lots(2, above, below, service('1', 2, 'S1', 'sexed'))).toEqual(['A 1 - 2', 'A 9 - 1'])
+  })
+
+  test('of services at one moment the one that names its batch takes first', () => {
+    const flask = ['B1', 'B3', undefined].map((batch, s) =>
+      delivery(s, 'S1', 'sexed', 1, batch === undefined ? {} : { batch }),
+    )
+    const both = [service('1', 3, 'S1', 'sexed'), service('1', 3, 'S1', 'sexed', { batch: 'B1' })]
+    expect(lots(3, flask, both)).toEqual(['- - - 1', '- - B1 0', '- - B3 0'])
+  })
+
   test('one that names a batch not in stock takes another: the straws of the sire are what counts', () => {
     expect(lots(2, old, young, service('1', 2, 'S1', 'sexed', { batch: 'B7' }))).toEqual([
       'A 1 B1 1',
