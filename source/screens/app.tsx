@@ -21,7 +21,7 @@ export function App({ session, theme, platform }: { session: Session; theme: The
   })
   if (tooSmall(size)) {
     return (
-      <Box width={size.columns} height={size.rows} overflow="hidden">
+      <Box height={size.rows} overflow="hidden">
         <Text wrap="truncate">{screenWords.tooSmall(size.columns, size.rows)}</Text>
       </Box>
     )
@@ -34,7 +34,8 @@ export function App({ session, theme, platform }: { session: Session; theme: The
   const fold: Line = [bit(` ${theme.signs.fold} `, 'rule')]
   const firstPage = second === 0 ? frame.body : [...frame.body, ...frame.below]
   return (
-    <Box flexDirection="column" width={size.columns} height={size.rows} overflow="hidden">
+    // No width of its own: while a terminal is made narrower, the frame before is cut, not wrapped.
+    <Box flexDirection="column" height={size.rows} overflow="hidden">
       <Lines lines={frame.head} theme={theme} width={size.columns} height={frame.head.length} />
       <Box height={height} flexShrink={0}>
         <Lines lines={firstPage} theme={theme} width={first} height={height} />

@@ -67,12 +67,12 @@ export function itemLine(item: Item, pointed: boolean, drawing: Drawing): Line {
       return rowLine(item.row, pointed, drawing)
     case 'with-bull':
       return margin(pointed, ' ', drawing, [
-        bit(screenWords.withBull(item.count), pointed ? 'pointed' : 'plain'),
+        bit(` ${screenWords.withBull(item.count)}`, pointed ? 'pointed' : 'plain'),
         bit(`  ${item.open ? screenWords.fold.open : screenWords.fold.closed}`, 'faint'),
       ])
     case 'visit':
       return margin(false, ' ', drawing, [
-        bit(screenWords.visit(item.visit.ready, shortDate(item.visit.visit))),
+        bit(` ${screenWords.visit(item.visit.ready, shortDate(item.visit.visit))}`),
       ])
     case 'also':
       return ruled(screenWords.also(item.count), '', '', drawing)

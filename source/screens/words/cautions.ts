@@ -22,7 +22,7 @@ export const cautions = {
     full: 'Liquid nitrogen burns at -196 C and drives the air out of a room without warning: fresh air, eye protection, loose dry gloves, and never in a closed vehicle with people.',
   },
   bull: {
-    short: 'no bull is safe: not alone, not on foot',
+    short: 'no bull is safe, never alone',
     full: 'No bull is safe, the quiet ones least of all. Never work him alone or on foot in the open, never bring him through the parlour, know your way out, tell someone, put up signs where the public may walk.',
   },
   hygiene: {

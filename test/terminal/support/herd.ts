@@ -144,6 +144,6 @@ export const herd = (): readonly Fact[] => [
   // No heat seen.
   ...cow('81', 'Moss', 75),
   // Not on the list: in calf; a maiden served lately.
-  ...cow('90', 'Nettle', 300, [served(70), checked(30, 'pregnant')]),
+  ...cow('90', 'Nettle', 300, [served(50), checked(15, 'pregnant')]),
   ...cow('905', 'Olive', undefined, [served(8)]),
 ]

@@ -131,14 +131,24 @@ export class Screen {
 
   async resize(columns: number, rows: number): Promise<void> {
     this.output.resize(columns, rows)
-    await this.settled()
+    await this.#quiet()
+  }
+
+  /** Waits until nothing has been drawn for a while: what does not come from a key is drawn when there is time. */
+  async #quiet(): Promise<void> {
+    let before = -1
+    while (before !== this.output.written) {
+      before = this.output.written
+      await new Promise((resolve) => setTimeout(resolve, 40))
+      await this.settled()
+    }
   }
 
   /** The lines of the screen, spaces at their ends left out. */
   get lines(): readonly string[] {
     const { active } = this.output.terminal.buffer
     return Array.from({ length: this.output.rows }, (_, row) =>
-      (active.getLine(active.baseY + row)?.translateToString(true) ?? '').trimEnd(),
+      (active.getLine(active.baseY + row)?.translateToString(true, 0, this.output.columns) ?? '').trimEnd(),
     )
   }
   get text(): string {
