@@ -3,11 +3,10 @@ import { openBook } from '../breeding/book.ts'
 import { morningList } from '../breeding/morning-list.ts'
 import { listText } from '../exchange/list/text.ts'
 import { openHerdFile } from '../herd/open.ts'
-import { asFacts } from '../herd/recording.ts'
-import { thisComputer } from '../herd/store/environment.ts'
 import type { HerdStore } from '../herd/store.ts'
-import type { Given, Run, Shell } from './command.ts'
+import type { Run, Shell } from './command.ts'
 import { overview } from './help-text.ts'
+import { onScreen } from './on-screen.ts'
 import { nowOn, today } from './today.ts'
 
 export const run: Run = async (given, shell) => {
@@ -22,13 +21,8 @@ export const run: Run = async (given, shell) => {
     return 1
   }
   if (!shell.interactive) return printed(opened.value, shell)
-  const herd = opened.value
-  try {
-    return await onScreen(herd, given, shell)
-  } finally {
-    await herd.close()
-    if (herd.state.unsaved.length > 0) shell.tell(herd.state.trouble)
-  }
+  const ascii = given.switches.has('ascii')
+  return onScreen(opened.value, { by: given.options.by, ascii, now: nowOn }, shell)
 }
 
 function printed(herd: HerdStore, shell: Shell): number {
@@ -36,32 +30,4 @@ function printed(herd: HerdStore, shell: Shell): number {
   const book = openBook(herd.facts)
   shell.print(listText(book, morningList(book, today(book.farm.zone))))
   return 0
-}
-
-async function onScreen(herd: HerdStore, given: Given, shell: Shell): Promise<number> {
-  const { asciiOnly, openScreen, Session, themeFor, wantsColours } = await import('../screens/index.ts')
-  const session = new Session({
-    herd,
-    now: nowOn,
-    stamp: (facts, by) => asFacts(facts, { at: thisComputer.now(), ...(by === undefined ? {} : { by }) }),
-    by: given.options.by,
-  })
-  const { platform } = process
-  return openScreen({
-    session,
-    theme: themeFor({
-      colours: wantsColours(shell.env),
-      ascii: given.switches.has('ascii') || asciiOnly(shell.env),
-    }),
-    stdin: process.stdin,
-    stdout: process.stdout,
-    process: {
-      platform,
-      kill: (pid, signal) => process.kill(pid, signal),
-      once: (signal, then) => process.once(signal, then),
-      off: (signal, then) => process.off(signal, then),
-      // Node looks at the size of the terminal again when it is told that it changed.
-      resized: () => process.kill(process.pid, 'SIGWINCH'),
-    },
-  })
 }

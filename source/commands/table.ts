@@ -23,6 +23,20 @@ export const commands: readonly Command[] = [
     load: () => import('./open.ts'),
   },
   {
+    name: 'demo',
+    summary: 'Open the sample herd on a morning of its fourth week of AI',
+    details: [
+      'A copy of an invented herd is kept in your own data folder, and stays as you leave it. Its day is always Thu 28 May 2026.',
+    ],
+    args: [],
+    options: [
+      { name: 'fresh', help: 'begin again with an untouched copy' },
+      { name: 'ascii', help: 'draw with ASCII characters only' },
+    ],
+    examples: ['demo', 'demo --fresh'],
+    load: () => import('./demo.ts'),
+  },
+  {
     name: 'list',
     summary: 'Print the morning list of a day',
     args: [FILE],

@@ -1,5 +1,6 @@
 /** The one place that decides which day it is. */
-import { type Day, isoDay, readDay } from '../breeding/day.ts'
+import { type Day, isoDay, plusDays, readDay } from '../breeding/day.ts'
+import { minuteOf } from '../breeding/moment.ts'
 import { fault, type Outcome } from '../breeding/problem.ts'
 import { dateInZone } from '../herd/zone.ts'
 import type { Now } from '../morning/now.ts'
@@ -25,6 +26,25 @@ export const nowOn = (zone: string, now: Date = new Date()): Now => ({
     timeZone: isZone(zone) ? zone : 'UTC',
   }),
 })
+
+/**
+ * A clock that begins at a moment of the past and goes on from there, for the sample herd.
+ *
+ * @param start the moment at which the program opened
+ * @example clockFrom({ day: isoDay('2026-05-28'), time: '05:15' })('UTC').time // '05:15', a minute later '05:16'
+ */
+export function clockFrom(start: Now): () => Now {
+  const opened = Date.now()
+  return () => {
+    const minutes = minuteOf(start.time) + Math.floor((Date.now() - opened) / 60_000)
+    const ofDay = minutes % 1440
+    const two = (count: number): string => String(count).padStart(2, '0')
+    return {
+      day: plusDays(start.day, Math.floor(minutes / 1440)),
+      time: `${two(Math.floor(ofDay / 60))}:${two(ofDay % 60)}`,
+    }
+  }
+}
 
 /** Whether this computer knows a time zone of that name. */
 export function isZone(zone: string): boolean {

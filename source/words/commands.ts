@@ -2,6 +2,7 @@
 import type { Sentences } from './sentences.ts'
 
 export const commandSentences: Sentences = {
+  'sample-missing': 'is not beside the program. Install dawnlist again: the sample herd comes with it.',
   'command-unknown':
     'There is no command "{command}". To see them all: dawnlist help. A herd file of that name: dawnlist ./{command}.',
   'option-unknown': '{command} has no option {option}. See: dawnlist {command} --help.',
