@@ -1,6 +1,14 @@
 /** Section 7, No heat seen: for the vet. Not a diagnosis; in housed herds most are missed heats. */
 import { hardCalving } from '../cycle.ts'
-import { calvedAtLeast, checkedEmpty, daysCalved, mayBeServed, type Standing } from '../standing.ts'
+import {
+  calvedAtLeast,
+  checkedEmpty,
+  daysCalved,
+  mayBeServed,
+  returned,
+  type Standing,
+  unchecked,
+} from '../standing.ts'
 import { concernsBreeding, fitting, type Rule, sinceCalving, sureHeatSince } from './placement.ts'
 
 /** An examination answers for so many days. */
@@ -14,7 +22,8 @@ export const noHeatSeen: Rule = (standing, { policy }) => {
   if (!concernsBreeding(standing) || standing.inCalf || s === undefined) return undefined
   if (phase !== 'before' && phase !== 'ai') return undefined
   if (standing.examinedOn !== undefined && today - standing.examinedOn <= EXAMINED_DAYS) return undefined
-  const notCycling = standing.chancesUsed === 0 && !cyclingSeen(standing)
+  const notServed = standing.chancesUsed === 0 && !maybeInCalf(standing, policy.watchFrom)
+  const notCycling = notServed && !cyclingSeen(standing)
   const reasons = fitting([
     [
       'cycling-not-seen',
@@ -25,7 +34,7 @@ export const noHeatSeen: Rule = (standing, { policy }) => {
       'no-heat-24-days',
       phase === 'ai' &&
         s >= 21 &&
-        standing.chancesUsed === 0 &&
+        notServed &&
         calvedAtLeast(standing, policy.calvedToServe) &&
         !sureHeatSince(standing, today - 24),
     ],
@@ -47,6 +56,10 @@ export function cyclingSeen(standing: Standing): boolean {
   const from = long && standing.season !== undefined ? standing.season.matingStart + CYCLING_FROM : 0
   return sureHeatSince(standing, from)
 }
+
+/** A bull's service, or one of before the season: she may be in calf, and the vet's treatment would end it. */
+const maybeInCalf = (standing: Standing, watchFrom: number): boolean =>
+  unchecked(standing) && !returned(standing, watchFrom)
 
 function emptyWithoutHeat(standing: Standing): boolean {
   const check = standing.countingCheck

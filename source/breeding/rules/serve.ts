@@ -1,6 +1,6 @@
 /** Sections 2 and 3, Serve and Second service: on heat, or a fixed-time service planned for today. */
 import type { Warning } from '../list.ts'
-import { fixedServing, outsideHours, servingOf } from '../session.ts'
+import { fixedServing, outsideHours, type Serving, servingOf } from '../session.ts'
 import { calvedAtLeast, mayBeServed, onHeat, type Standing, unchecked } from '../standing.ts'
 import {
   concernsBreeding,
@@ -47,8 +47,9 @@ function placeForService(
 ): Placement | undefined {
   if (!concernsBreeding(standing) || standing.phase !== 'ai' || !mayBeServed(standing, policy.chances))
     return undefined
-  const heat = onHeat(standing) ? standing.latestHeat : undefined
   const plan = standing.fixedTime
+  const heat =
+    onHeat(standing) && !(plan !== undefined && seenByService(standing)) ? standing.latestHeat : undefined
   const reasons = fitting([
     ['on-heat', heat !== undefined],
     ['fixed-time', plan !== undefined],
@@ -57,7 +58,7 @@ function placeForService(
   const lastDayOfAi = standing.s === standing.season?.aiEnd
   const serving =
     heat !== undefined
-      ? servingOf(heat, policy.servingTime, milkings, standing.today, lastDayOfAi)
+      ? (servedAt(standing) ?? servingOf(heat, policy.servingTime, milkings, standing.today, lastDayOfAi))
       : plan !== undefined
         ? fixedServing(plan)
         : undefined
@@ -74,4 +75,17 @@ function placeForService(
     ...(heat === undefined ? sinceNothing : sinceHeat(standing)),
     ...(serving === undefined ? {} : { serving }),
   }
+}
+
+/** Her heat is known by nothing but a service of today: a tick, which must not move a planned service. */
+const seenByService = ({ latestHeat, today }: Standing): boolean =>
+  latestHeat?.day === today && latestHeat.how === undefined
+
+/** The milking of a service of today that nobody had put her on the list for. */
+function servedAt(standing: Standing): Serving | undefined {
+  if (!seenByService(standing)) return undefined
+  const service = standing.todays.find((fact) => fact.kind === 'service')
+  return service?.kind === 'service' && service.session !== undefined
+    ? { session: service.session, hours: undefined, fromOnset: false }
+    : undefined
 }
