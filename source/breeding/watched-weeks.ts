@@ -25,7 +25,7 @@ export function watchedDays(
   return (day) => day >= season.matingStart || watched.has(weekOf(day))
 }
 
-/** The last recorded season days are enough to know whether a heat of today can have been seen. */
+/** Days from the first to the last, both included and counted from the first, on which nobody watched. */
 export const unwatchedSince = (from: Day, to: Day, watched: (day: Day) => boolean): ReadonlySet<number> => {
   const days = new Set<number>()
   for (let day = from; day <= to; day = (day + 1) as Day) if (!watched(day)) days.add(day - from)

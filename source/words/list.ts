@@ -242,6 +242,6 @@ export function phaseWords(phase: Phase, day: number, aiEnd: number, bullEnd: nu
     case 'closing':
       return `${phaseNames.closing}, day ${day - bullEnd} of 84`
     case 'closed':
-      return day < 0 ? `opens in ${-35 - day} days` : phaseNames.closed
+      return day < 0 ? `opens in ${-35 - day} ${day === -36 ? 'day' : 'days'}` : phaseNames.closed
   }
 }
