@@ -16,7 +16,9 @@ import { secondService, serve } from './rules/serve.ts'
 import { sweepBull } from './rules/sweep-bull.ts'
 import { takeCare } from './rules/take-care.ts'
 import { phaseOf, seasonDay } from './season.ts'
+import type { Serving } from './session.ts'
 import { type Standing, standingOn } from './standing.ts'
+import { withStraws } from './straw-rows.ts'
 
 /** Sections 2 to 8: the first that fits. */
 const rules: readonly Rule[] = [
@@ -52,6 +54,7 @@ export function listOf(book: HerdBook, today: Day, standings: readonly Standing[
   const rows = new RowMaker(book, today, standings)
   const blocks = blocksOn(book, today)
   const made: Row[] = []
+  const toServe = new Map<string, { standing: Standing; serving: Serving }>()
   const waiting = new Map<string, VisitAhead>()
   for (const standing of standings) {
     const place = placeOf(standing, setting)
@@ -61,13 +64,14 @@ export function listOf(book: HerdBook, today: Day, standings: readonly Standing[
     if (first !== undefined) {
       const also = place.takeCare === undefined ? undefined : place.further?.section
       made.push(rows.row(standing, first, also))
+      if (first.serving !== undefined) toServe.set(standing.animal.id, { standing, serving: first.serving })
     }
   }
   const order = new Map(blocks.map((block, index) => [block.block, index]))
   return {
     day: today,
     blocks,
-    rows: made.sort(compareRows(order)),
+    rows: withStraws(book, today, made.sort(compareRows(order)), toServe),
     visits: [...waiting.values()].sort((a, b) => a.visit - b.visit),
   }
 }

@@ -1,31 +1,28 @@
-/** Rows from placements: chances, straws and ticks are added here. */
+/** Rows from placements: chances and ticks are added here, straws in straw-rows.ts. */
 import { chanceInCalf, conceptionOfService, returnsOf } from './animal-chances.ts'
 import type { HerdBook } from './book.ts'
 import { cycleMean } from './chances/cycle.ts'
-import { type Rates, serviceClass } from './chances/rates.ts'
+import type { Rates } from './chances/rates.ts'
 import { returnsAfter, returnToday } from './chances.ts'
 import type { Day } from './day.ts'
 import { doneToday } from './done.ts'
-import type { Row, Section, Warning } from './list.ts'
+import type { Row, Section } from './list.ts'
 import { ratesOfPolicy } from './rates-of-policy.ts'
 import type { Placement } from './rules/placement.ts'
 import type { Standing } from './standing.ts'
-import { strawChooser } from './straws/choose.ts'
 import { unwatchedSince, watchedDays } from './watched-weeks.ts'
 
-/** Makes rows: adds chances, straws and ticks to placements. */
+/** Makes rows: adds chances and ticks to placements. */
 export class RowMaker {
   readonly #book: HerdBook
   readonly #rates: Rates
   readonly #today: Day
-  readonly #choose: ReturnType<typeof strawChooser>
   readonly #watched: (standing: Standing) => (day: Day) => boolean
 
   constructor(book: HerdBook, today: Day, standings: readonly Standing[]) {
     this.#book = book
     this.#today = today
     this.#rates = ratesOfPolicy(book.policy)
-    this.#choose = strawChooser(book, today)
     const byBlock = new Map<string | undefined, (day: Day) => boolean>()
     this.#watched = (standing) => {
       const found = byBlock.get(standing.block)
@@ -38,8 +35,6 @@ export class RowMaker {
   }
 
   row(standing: Standing, place: Placement, also: Section | undefined): Row {
-    const done = doneToday(standing, place.section, place.reasons[0])
-    const straw = this.#strawOf(standing, place)
     return {
       section: place.section,
       animal: standing.animal.id,
@@ -47,34 +42,19 @@ export class RowMaker {
       block: standing.block,
       days: place.days,
       since: place.since,
-      chance: this.#chanceOf(standing, place, straw.straw),
+      chance: this.#chanceOf(standing, place),
       session: place.serving?.session,
-      straw: straw.straw,
+      straw: undefined,
       moment: place.serving === undefined || place.since !== 'heat' ? 0 : momentOfHeat(standing),
       reasons: place.reasons,
-      warnings: straw.warnings.length === 0 ? place.warnings : [...place.warnings, ...straw.warnings],
+      warnings: place.warnings,
       also,
-      done,
+      done: doneToday(standing, place.section, place.reasons[0]),
     }
   }
 
-  /** The proposed straw; once she is served, the one that was used. */
-  #strawOf(standing: Standing, place: Placement): { straw: Row['straw']; warnings: readonly Warning[] } {
-    if (place.serving === undefined) return { straw: undefined, warnings: [] }
-    const used = standing.todays.findLast((fact) => fact.kind === 'service' && fact.natural !== true)
-    if (used?.kind === 'service' && used.sire !== undefined && used.straw !== undefined) {
-      return { straw: { sire: used.sire, straw: used.straw }, warnings: [] }
-    }
-    return this.#choose(standing, place.serving)
-  }
-
-  #chanceOf(standing: Standing, place: Placement, straw: Row['straw']): number | undefined {
+  #chanceOf(standing: Standing, place: Placement): number | undefined {
     switch (place.section) {
-      case 'serve':
-      case 'second-service':
-        return straw === undefined
-          ? undefined
-          : this.#rates.conception[serviceClass(standing.maiden, straw.straw)]
       case 'repeat-heat-watch':
         return place.since === 'heat' ? this.#heatAgain(standing) : this.#returnsToday(standing)
       case 'pregnancy-check':

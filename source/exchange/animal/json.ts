@@ -9,6 +9,7 @@ import { DUE_BAND } from '../../breeding/gestation.ts'
 import { nextReturn } from '../../breeding/next-return.ts'
 import { serviceCounted } from '../../breeding/pregnancy.ts'
 import { daysCalved, type Standing } from '../../breeding/standing.ts'
+import { strawRanking } from '../../breeding/straws/choose.ts'
 
 export const ANIMAL_VERSION = 1
 
@@ -79,6 +80,14 @@ export function animalJson(book: HerdBook, standing: Standing, rates: Rates) {
         ? null
         : { from: dayIso(next.from), to: dayIso(next.to), likely: dayIso(next.likely) },
     intervals: intervalsOf(cycle),
+    straws: strawRanking(book, standing.today)(standing, undefined).ranked.map((ranked) => ({
+      sire: ranked.sire,
+      kind: ranked.straw,
+      inbreeding: Math.round(ranked.inbreeding * 1_000_000) / 1_000_000,
+      generations: ranked.generations,
+      left: ranked.left,
+      reasons: ranked.reasons.map((reason) => reason.code),
+    })),
     facts: animal.happenings
       .filter((happening) => happening.day <= standing.today)
       .map(({ fact }) => {
