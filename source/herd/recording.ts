@@ -13,7 +13,7 @@ export interface Recording {
  * Makes facts of what one action of the user says: adds id, instant, initials and the action's own id, which
  * all of them share so that undo takes them back together. The order of fields is that of the herd file.
  *
- * @param newFacts what happened; an id that is there already is kept
+ * @param newFacts what happened; an id that is there already is kept, and of a fact that is one already all is
  * @returns facts in the same order, ready to be recorded
  * @example asFacts([{ kind: 'looked', about: '7k2m9qxc4t0z', date: '2026-05-28' }], { at, by: 'MK' })
  * // [{ id: 'c0w…', about: '7k2m9qxc4t0z', date: '2026-05-28', kind: 'looked', by: 'MK', at: '2026-05-28T04:15:09.120Z', action: '9tz…' }]

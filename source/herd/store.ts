@@ -5,6 +5,7 @@
 import type { Low } from 'lowdb'
 import type { Fact, NewFact } from '../breeding/facts.ts'
 import type { Outcome, Problem } from '../breeding/problem.ts'
+import { breathe } from './breathe.ts'
 import { Gate } from './gate.ts'
 import { type HerdFile, Refusal } from './herd-file.ts'
 import { asOutcome } from './outcome.ts'
@@ -102,9 +103,19 @@ export class HerdStore {
   }
 
   /**
+   * Loads what the first tick needs (the schema, the lock), so that it is as quick as the others: to be called when
+   * the first frame stands.
+   */
+  async prepare(): Promise<void> {
+    await this.#gate.refusals(this.facts, [], [])
+    await breathe()
+    this.#parts.world.lock.prepare()
+  }
+
+  /**
    * Records what one action of the user says. Calls are saved in order, those that wait together in one save.
    *
-   * @param newFacts what happened
+   * @param newFacts what happened; what `asFacts` made of it already is kept as it is
    * @param by initials of the person
    * @returns the recorded facts once they are on the disk; or why not: then they are refused where they are wrong
    *   or the file is read-only, and otherwise kept in `state.unsaved` and tried again by the next record, retry

@@ -5,6 +5,8 @@ export type Release = () => void
 
 /** Keeps two programs from saving at once. */
 export interface Lock {
+  /** Loads what the lock is made with. */
+  prepare(): void
   /**
    * Tries once.
    *
@@ -19,6 +21,9 @@ export interface Lock {
  * it when the program that holds it dies, so nothing is ever left locked, and a frozen program keeps it.
  */
 export const systemLock: Lock = {
+  prepare() {
+    database()
+  },
   tryLock(path) {
     const Database = database()
     const side = new Database(path, { timeout: 0 })

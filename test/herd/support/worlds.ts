@@ -7,6 +7,7 @@ import { MemoryFiles } from './memory-files.ts'
 export function memoryLock(): Lock {
   const held = new Set<string>()
   return {
+    prepare: () => undefined,
     tryLock(path) {
       if (held.has(path)) return undefined
       held.add(path)
@@ -16,7 +17,7 @@ export function memoryLock(): Lock {
 }
 
 /** A lock that keeps nobody away, as on some network folders. */
-export const noLock: Lock = { tryLock: () => () => undefined }
+export const noLock: Lock = { prepare: () => undefined, tryLock: () => () => undefined }
 
 /** A computer in memory on the morning of 28 May 2026, where waiting takes no time. */
 export const memoryWorld = (change: Partial<Environment> = {}): Environment => ({
