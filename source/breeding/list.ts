@@ -58,8 +58,8 @@ export const warnings = [
 ] as const
 export type Warning = (typeof warnings)[number]
 
-/** The milking at which she is served: of the list's day, or the first of the next. */
-export type ServingSession = SessionName | 'next-morning'
+/** The milking at which she is served: of the list's day, or of the next. */
+export type ServingSession = SessionName | 'next-morning' | 'next-evening'
 export type Since = 'service' | 'heat' | 'calving' | 'loss'
 
 export interface Row {

@@ -29,7 +29,7 @@ export function compareNumbers(a: string, b: string): number {
 }
 
 const sectionOrder = new Map(sections.map((section, index) => [section, index]))
-const sessionOrder = { morning: 0, evening: 1, 'next-morning': 2 }
+const sessionOrder = { morning: 0, evening: 1, 'next-morning': 2, 'next-evening': 3 }
 const codeOrder = (row: Row): number =>
   (reasonsOf[row.section] as readonly string[]).indexOf(row.reasons[0] ?? '')
 

@@ -53,7 +53,7 @@ export function servingOf(
     return { session: 'evening', hours: hoursTo(heat, last), fromOnset }
   }
   return {
-    session: milking.day > today ? 'next-morning' : milking.name,
+    session: milking.day > today ? `next-${milking.name}` : milking.name,
     hours: hoursTo(heat, milking),
     fromOnset,
   }

@@ -18,6 +18,7 @@ export const sessionNames: Readonly<Record<ServingSession, string>> = {
   morning: 'this morning',
   evening: 'this evening',
   'next-morning': 'tomorrow morning',
+  'next-evening': 'tomorrow evening',
 }
 
 export const sinceNames: Readonly<Record<Since, string>> = {

@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest'
-import { calving, cow, heat, listAt, looked, service } from './support.ts'
+import { calving, cow, type Happening, heat, listAt, looked, service } from './support.ts'
 
 const fresh = calving(-60)
 /** Chance of the next heat today of a cow in heat on s -20, in a herd where others were seen or looked for. */
@@ -7,8 +7,7 @@ function chance(s: number, ...others: ReturnType<typeof cow>[]): number {
   const rows = listAt(s, [cow({ number: '1' }, fresh, heat(-20)), ...others]).rows
   return rows.find((row) => row.number === '1' && row.section === 'repeat-heat-watch')?.chance ?? Number.NaN
 }
-const other = (number: number, ...facts: Parameters<typeof cow>) =>
-  cow({ number: String(number) }, fresh, ...facts)
+const other = (number: number, ...facts: Happening[]) => cow({ number: String(number) }, fresh, ...facts)
 /** Someone of the block in heat in each of the weeks s -14..-8 and -7..-1. */
 const watched = [other(2, heat(-13)), other(3, heat(-6))]
 

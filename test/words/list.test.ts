@@ -27,7 +27,7 @@ describe('every code of the list has words, and no word is left over', () => {
   })
 
   test('sessions, and what days count from', () => {
-    expect(sorted(Object.keys(sessionNames))).toEqual(['evening', 'morning', 'next-morning'])
+    expect(sorted(Object.keys(sessionNames))).toEqual(['evening', 'morning', 'next-evening', 'next-morning'])
     expect(sorted(Object.keys(sinceNames))).toEqual(['calving', 'heat', 'loss', 'service'])
   })
 })

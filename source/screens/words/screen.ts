@@ -68,6 +68,7 @@ export function blockWords({ block, phase, day, season, closes }: BlockDay): str
 /** When: the milking of a service, else the days that count. Short, for a column. */
 export function whenWords(row: Row): string {
   if (row.session === 'next-morning') return 'tomorrow early'
+  if (row.session === 'next-evening') return 'tomorrow late'
   if (row.session !== undefined) return `this ${row.session}`
   if (row.days === undefined || row.since === undefined) return ''
   if (row.since === 'heat')
