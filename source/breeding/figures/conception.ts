@@ -1,0 +1,76 @@
+import { type Figure, figureOf } from './figure.ts'
+import type { ServiceResult } from './service-results.ts'
+
+/** An AI service with its place among those of its animal in the season, 1 the first. */
+export interface OrderedService extends ServiceResult {
+  readonly order: number
+}
+
+/** The AI services of animals, each with its order. */
+export const aiServices = (animals: readonly (readonly ServiceResult[])[]): OrderedService[] =>
+  animals.flatMap((services) =>
+    services.filter(({ service }) => service.ai).map((result, i) => ({ ...result, order: i + 1 })),
+  )
+
+/** Younger services count as unknown: failures are known weeks before pregnancies, and would make any herd look bad. */
+const DAYS_OLD = 42
+
+/**
+ * Held, of the services with a result that are 42 days old or more; the others are unknown.
+ *
+ * @example heldOf(services).percent // 53.9
+ */
+export function heldOf(services: readonly ServiceResult[]): Figure {
+  const old = services.filter(({ service, standing }) => standing.today - service.day >= DAYS_OLD)
+  const held = old.filter(({ end }) => end === 'held').length
+  const failed = old.filter(({ end }) => end === 'failed').length
+  return figureOf(held, held + failed, { unknown: services.length - held - failed })
+}
+
+/** What services can be told apart by. */
+export const groupings = ['order', 'sire', 'straw', 'inseminator', 'parity', 'session'] as const
+export type Grouping = (typeof groupings)[number]
+
+/** Calvings from here on are one group. */
+const MANY_CALVINGS = 4
+
+const keyOf: Readonly<Record<Grouping, (one: OrderedService) => string | undefined>> = {
+  order: ({ order }) => String(order),
+  sire: ({ service }) => service.sire,
+  straw: ({ service }) => service.straw,
+  inseminator: ({ service }) => service.facts.findLast((fact) => fact.inseminator !== undefined)?.inseminator,
+  parity: ({ service }) => String(Math.min(MANY_CALVINGS, service.parity)),
+  session: ({ service }) => service.facts.findLast((fact) => fact.session !== undefined)?.session,
+}
+
+/** One group; the key is undefined where it was not recorded. Parity 4 is four and more. */
+export interface ConceptionGroup {
+  readonly key: string | undefined
+  readonly figure: Figure
+}
+
+/**
+ * Conception of AI services by group, those with most services first; by order and parity in their own order.
+ *
+ * @example conceptionBy(services, 'straw')[0] // { key: 'conventional', figure: { numerator: 41, denominator: 76, ... } }
+ */
+export function conceptionBy(services: readonly OrderedService[], grouping: Grouping): ConceptionGroup[] {
+  const groups = [...Map.groupBy(services, keyOf[grouping])]
+  const inOrder = grouping === 'order' || grouping === 'parity'
+  groups.sort(([a, one], [b, other]) => (inOrder ? Number(a) - Number(b) : other.length - one.length))
+  return groups.map(([key, group]) => ({ key, figure: heldOf(group) }))
+}
+
+/** AI services for each pregnancy by AI, of services with a result. */
+export function servicesPerPregnancy(services: readonly ServiceResult[]): {
+  readonly services: number
+  readonly pregnancies: number
+  readonly ratio: number | undefined
+} {
+  const { numerator, denominator } = heldOf(services)
+  return {
+    services: denominator,
+    pregnancies: numerator,
+    ratio: numerator === 0 ? undefined : denominator / numerator,
+  }
+}

@@ -1,0 +1,69 @@
+import type { HerdBook } from '../book.ts'
+import { dayOfSeason, type Season, seasonDay } from '../season.ts'
+import { calvedAtLeast, standingOn } from '../standing.ts'
+import type { Member } from './cohort.ts'
+import { type Figure, figureOf } from './figure.ts'
+
+/** The first three weeks of AI. */
+const LAST_DAY = 20
+/** Percent served in three weeks to aim for. */
+const TARGET = 90
+
+/** Served by the evening of a season day. */
+export interface PaceDay {
+  readonly day: number
+  readonly served: number
+  /** Percent of the cohort, and what to aim for on the day. */
+  readonly percent: number | undefined
+  readonly target: number
+}
+
+export interface Submission {
+  /** Served in three weeks, of the cohort. */
+  readonly all: Figure
+  /** The same, of those calved 42 days or more by season day 20; maidens among them. */
+  readonly ready: Figure
+  /** The days of the three weeks that are over. */
+  readonly pace: readonly PaceDay[]
+}
+
+/** Percent to have served by the evening of a season day: 30, 60 and 90 after one, two and three weeks. */
+export const paceTarget = (day: number): number => (TARGET * Math.min(LAST_DAY + 1, day + 1)) / (LAST_DAY + 1)
+
+/** Season day of her first AI service from the mating start on. */
+const firstServed = ({ services }: Member, season: Season): number | undefined =>
+  services.map(({ service }) => (service.ai ? seasonDay(season, service.day) : -1)).find((s) => s >= 0)
+
+/**
+ * Submission in the first three weeks: the share served, and its pace.
+ *
+ * @source M. Kinston, Irish Independent, 24 May 2011; agriland.ie, breeding season: monitoring submission rates; agriland.ie
+ *   (Teagasc), achieving your breeding targets for 2021
+ * @example submission(members, book, season, 30).all.percent // 84.2
+ */
+export function submission(
+  members: readonly Member[],
+  book: HerdBook,
+  season: Season,
+  s: number,
+): Submission {
+  const source = 'agriland.ie (Teagasc), achieving your breeding targets for 2021'
+  const served = (group: readonly Member[], by: number): number =>
+    group.filter((member) => (firstServed(member, season) ?? Number.POSITIVE_INFINITY) <= by).length
+  const last = dayOfSeason(season, LAST_DAY)
+  const ready = members.filter(({ now, animal }) => {
+    const then = now.today > last ? standingOn(book, animal, last) : now
+    return calvedAtLeast(then, book.policy.calvedToServe, last)
+  })
+  const over = Math.max(0, Math.min(LAST_DAY + 1, s))
+  const pace = Array.from({ length: over }, (_, day): PaceDay => {
+    const count = served(members, day)
+    const percent = members.length === 0 ? undefined : (100 * count) / members.length
+    return { day, served: count, percent, target: paceTarget(day) }
+  })
+  return {
+    all: figureOf(served(members, LAST_DAY), members.length, { target: TARGET, source }),
+    ready: figureOf(served(ready, LAST_DAY), ready.length, { target: TARGET, source }),
+    pace,
+  }
+}

@@ -1,0 +1,172 @@
+import { expect, test } from 'vitest'
+import {
+  type Animal,
+  bar,
+  block,
+  bullService,
+  calving,
+  cow,
+  empty,
+  fromBull,
+  heat,
+  left,
+  loss,
+  maiden,
+  on,
+  pregnant,
+  service,
+  withBull,
+} from '../support.ts'
+import { figuresAt, told } from './herd.ts'
+
+const calved = calving(-70)
+const sexed = { straw: 'sexed', sire: 'S2', inseminator: 'OB', session: 'evening' }
+
+/** Nine of the cohort and four that are not of it. */
+const herd: readonly Animal[] = [
+  cow(calved, service(2), pregnant(40)),
+  cow(calved, service(5, sexed), service(26), pregnant(70, { foetalAge: 44 })),
+  cow(calved, service(9), service(30), withBull(42), fromBull(63), pregnant(110, { foetalAge: 60 })),
+  cow(calved, service(12), heat(33), withBull(42), fromBull(63), empty(110)),
+  cow(calved, service(19), left(25)),
+  cow(calving(-10), service(34), pregnant(75, { serviceDate: on(34) })),
+  maiden({ born: on(-450) }, service(1, sexed), pregnant(40)),
+  cow(calved, bar(10)),
+  cow(calving(-400), service(-270), pregnant(-230), calving(12)),
+  cow(calved, bar(-3)),
+  cow(calved, left(-2)),
+  maiden({ born: on(-200) }),
+  cow(calved, block(-30, 'autumn')),
+]
+
+test('the cohort is fixed at the mating start', () => {
+  expect([-5, 0, 20, 60, 140].map((s) => figuresAt(s, herd).cohort)).toEqual([11, 9, 9, 9, 9])
+})
+
+test('submission of the cohort, and of those calved 42 days by day 20', () => {
+  const { submission } = figuresAt(30, herd)
+  expect(told(submission.all)).toBe('6/9')
+  expect(told(submission.ready)).toBe('6/7')
+  expect(submission.all).toMatchObject({
+    target: 90,
+    source: 'agriland.ie (Teagasc), achieving your breeding targets for 2021',
+  })
+  expect(submission.pace).toHaveLength(21)
+  expect(submission.pace.map(({ served }) => served).filter((n, i, all) => n !== all[i - 1])).toEqual([
+    0, 1, 2, 3, 4, 5, 6,
+  ])
+})
+
+test('pace goes as far as the days that are over', () => {
+  expect(figuresAt(0, herd).submission.pace).toEqual([])
+  expect(figuresAt(10, herd).submission.pace.at(-1)).toMatchObject({ day: 9, served: 4 })
+})
+
+test('conception by order and kind, of services 42 days old with a result', () => {
+  const { conception, conceptionBy, servicesPerPregnancy } = figuresAt(140, herd)
+  expect(told(conception)).toBe('4/7 ?2')
+  expect(conceptionBy.order.map(({ key, figure }) => `${key} ${told(figure)}`)).toEqual([
+    '1 3/6 ?1',
+    '2 1/1 ?1',
+  ])
+  expect(conceptionBy.straw.map(({ key, figure }) => `${key} ${told(figure)}`)).toEqual([
+    'conventional 3/5 ?2',
+    'sexed 1/2',
+  ])
+  expect(conceptionBy.inseminator.map(({ key }) => key)).toEqual([undefined, 'OB'])
+  expect(conceptionBy.session.map(({ key }) => key)).toEqual([undefined, 'evening'])
+  expect(conceptionBy.sire.map(({ key }) => key)).toEqual(['S1', 'S2'])
+  expect(conceptionBy.parity.map(({ key }) => key)).toEqual(['0', '2'])
+  expect(servicesPerPregnancy).toEqual({ services: 7, pregnancies: 4, ratio: 1.75 })
+})
+
+test('early in the season failures alone are known, and are not shown as a rate', () => {
+  expect(told(figuresAt(35, herd).conception)).toBe('0/0 ?9')
+  expect(figuresAt(35, herd).conception.percent).toBeUndefined()
+})
+
+test('non-return at 24 and 56 days, without those that left', () => {
+  const { nonReturn24, nonReturn56 } = figuresAt(140, herd)
+  expect(told(nonReturn24)).toBe('5/8')
+  expect(told(nonReturn56)).toBe('5/8')
+  expect(told(figuresAt(30, herd).nonReturn24)).toBe('2/3')
+})
+
+test('returns by class', () => {
+  const { returnIntervals } = figuresAt(140, herd)
+  expect(returnIntervals.counts['short-regular']).toBe(2)
+  expect(returnIntervals.all).toBe(2)
+  expect(returnIntervals.ratio).toBeUndefined()
+})
+
+test('in calf by six weeks, empty, left, not known: together the cohort', () => {
+  const { inCalf } = figuresAt(140, herd)
+  expect(told(inCalf.byAi)).toBe('4/9')
+  expect(told(inCalf.all)).toBe('5/9 ?2')
+  expect(told(inCalf.empty)).toBe('1/9 ?2')
+  expect(inCalf.leftBefore).toBe(1)
+  expect(inCalf.byAi.target).toBe(78)
+})
+
+test('before the results nobody counts as in calf', () => {
+  const { inCalf } = figuresAt(30, herd)
+  expect(told(inCalf.byAi)).toBe('0/9 ?8')
+  expect(inCalf.leftBefore).toBe(1)
+  expect(inCalf.curve).toEqual([])
+})
+
+test('the curve of conceptions: who left or is not known is taken out on that day', () => {
+  const { curve } = figuresAt(140, herd).inCalf
+  expect(curve.map(({ day }) => day)).toEqual([1, 2, 26, 34, 50])
+  // 9 at risk on day 1, 8 on day 2, then one left with an open service of day 19: 6 on day 26, 5 on day 34; two with the bull go
+  // out of sight on day 42, and of the last two one conceives on day 50.
+  const expected = 1 - (8 / 9) * (7 / 8) * (5 / 6) * (4 / 5) * (1 / 2)
+  expect(curve.at(-1)?.percent).toBeCloseTo(100 * expected, 10)
+})
+
+test('heats seen in 24 days, of those ready and not in calf at the start', () => {
+  expect(told(figuresAt(30, herd).heatDetection)).toBe('6/7')
+})
+
+test('calving pattern and days to the first service', () => {
+  const { calving: pattern, calvingToFirstService } = figuresAt(30, herd)
+  // Mating start 1 May 2026, 282 days: calving planned from 7 February 2026, season day -83.
+  expect(pattern.plannedStart).toBe(figuresAt(30, herd).season.matingStart - 83)
+  expect(told(pattern.byDay21)).toBe('6/8')
+  expect(told(pattern.byDay42)).toBe('6/8')
+  expect(calvingToFirstService).toMatchObject({ animals: 5, median: 79 })
+})
+
+test('still to calve counts as not known', () => {
+  const due = cow(calving(-400), service(-270), pregnant(-230))
+  expect(told(figuresAt(5, [due, cow(calved)]).calving.byDay42)).toBe('1/2 ?1')
+})
+
+test('a loss takes her back; found in calf by the end, a later loss does not', () => {
+  const by = (s: number, one: Animal) => told(figuresAt(s, [one]).inCalf.byAi)
+  expect(by(100, cow(calved, service(2), pregnant(40), loss(60)))).toBe('0/1')
+  expect(by(300, cow(calved, service(2), pregnant(40), loss(200)))).toBe('1/1')
+})
+
+test('a calving without a check is a result; so is a later season without one', () => {
+  const seasons = [{}, { matingStart: on(200) }]
+  const calvedLater = cow(calved, service(2), calving(283))
+  expect(told(figuresAt(300, [calvedLater], { seasons }).inCalf.byAi)).toBe('1/1')
+  const later = cow(calved, service(2), heat(23), service(205), pregnant(250))
+  expect(told(figuresAt(300, [later], { seasons }).inCalf.empty)).toBe('1/1')
+})
+
+test('a season to come and an empty block', () => {
+  expect(figuresAt(-60, herd).s).toBe(-60)
+  const none = figuresAt(30, [])
+  expect(none.submission.all.percent).toBeUndefined()
+  expect(none.inCalf.curve).toEqual([])
+  expect(none.calvingToFirstService).toEqual({ animals: 0, mean: undefined, median: undefined })
+})
+
+test('bull services are no AI services and give no straws', () => {
+  const figures = figuresAt(140, [cow(calved, bullService(45), pregnant(100))])
+  expect(told(figures.conception)).toBe('0/0')
+  expect(told(figures.inCalf.all)).toBe('1/1')
+  expect(told(figures.inCalf.byAi)).toBe('0/1')
+})
