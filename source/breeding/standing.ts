@@ -35,7 +35,7 @@ export interface Standing {
   readonly leftOn: Day | undefined
   readonly female: boolean
   readonly barred: boolean
-  /** Not a maiden, or a maiden marked ready, once served or in calf. */
+  /** Not a maiden, or a maiden marked ready and of an age for it, once served or in calf. */
   readonly ready: boolean
   readonly parity: number
   readonly maiden: boolean
@@ -75,6 +75,16 @@ export interface Standing {
   /** Facts dated today, those that tick included. */
   readonly todays: readonly AnimalFact[]
 }
+
+/**
+ * Days of age before which no maiden counts as ready: the mark has no date, and must not put the calf that she was
+ * on the lists and into the seasons of her first year. Common practice, no source: served at 13 to 15 months.
+ */
+const YOUNGEST_READY = 330
+
+/** Whether a maiden was old enough on a day to be meant for service; so is one whose birth is not known. */
+export const oldEnoughToServe = (animal: AnimalRecord, day: Day): boolean =>
+  animal.born === undefined || day - animal.born >= YOUNGEST_READY
 
 /** A score counts for so many days. */
 const SCORE_DAYS = 60
@@ -124,7 +134,7 @@ export function standingOn(book: HerdBook, animal: AnimalRecord, today: Day): St
     barred: marks.barred,
     ready:
       !maiden ||
-      animal.record.ready === true ||
+      (animal.record.ready === true && oldEnoughToServe(animal, today)) ||
       cycles.some((one) => one.services.length > 0 || one.checks.some(isPregnant)),
     parity,
     maiden,

@@ -2,8 +2,8 @@
 import type { Day } from '../day.ts'
 import type { Warning } from '../list.ts'
 import { checkCountsFrom } from '../pregnancy.ts'
-import type { Season } from '../season.ts'
-import { calvedAtLeast, returned, type Standing, unchecked } from '../standing.ts'
+import { dayOfSeason, type Season } from '../season.ts'
+import { calvedAtLeast, oldEnoughToServe, returned, type Standing, unchecked } from '../standing.ts'
 import {
   concernsBreeding,
   fitting,
@@ -105,10 +105,12 @@ function toConfirm(standing: Standing, { policy }: RuleSetting): boolean {
 function finalCheck(standing: Standing, { policy }: RuleSetting): boolean {
   const { season, s } = standing
   if (season === undefined || s === undefined || standing.inCalf) return false
-  const bullOut = season.matingStart + season.bullEnd
+  const bullOut = dayOfSeason(season, season.bullEnd)
   const from = bullOut + policy.finalCheckDays
+  const tooYoungThen = standing.maiden && !oldEnoughToServe(standing.animal, bullOut)
   return (
     standing.today >= from &&
+    !(tooYoungThen && standing.services.length === 0) &&
     !standing.calvings.some((calving) => calving.day > bullOut) &&
     !standing.cycles.some((cycle) => cycle.checks.some((check) => check.day >= from))
   )

@@ -140,13 +140,14 @@ function herdFacts(group: Group): NewFact[] {
 
 function recordOf(animal: string): NewFact {
   const maiden = animal.startsWith('maiden')
+  const born = /born (\d+ [A-Z][a-z]{2} \d{4})/.exec(animal)?.[1]
   return {
     about: COW,
     date: '2025-06-01',
     kind: 'animal',
     number: COW,
     sex: 'F',
-    born: maiden ? '2025-03-10' : '2020-03-01',
+    born: born === undefined ? (maiden ? '2025-03-10' : '2020-03-01') : dateOf(born),
     sire: 'P1',
     dam: 'P2',
     block: animal.includes('autumn') ? 'autumn' : 'spring',
