@@ -27,14 +27,17 @@ export async function writeFiles(
   }
   const mark = newId()
   const beside = (path: string): string => `${path}.${mark}.tmp`
+  const begun: string[] = []
   const written = await asOutcome(async () => {
     await attempt(folder, () => mkdir(folder, { recursive: true }))
-    for (const { path, content } of paths)
+    for (const { path, content } of paths) {
+      begun.push(beside(path))
       await attempt(path, () => writeFile(beside(path), content, { flag: 'wx', flush: true }))
+    }
     for (const { path } of paths) await attempt(path, () => rename(beside(path), path))
     return paths.map(({ path }) => path)
   })
-  if (!written.ok) for (const { path } of paths) await rm(beside(path), { force: true })
+  if (!written.ok) for (const path of begun) await rm(path, { force: true })
   return written
 }
 

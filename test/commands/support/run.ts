@@ -1,0 +1,86 @@
+/** Runs the program as a user does, from its source. */
+import { spawnSync } from 'node:child_process'
+import { mkdtempSync, rmSync, writeFileSync } from 'node:fs'
+import { tmpdir } from 'node:os'
+import { join } from 'node:path'
+import { fileURLToPath } from 'node:url'
+import { onTestFinished } from 'vitest'
+import { HERD } from '../../../source/breeding/facts.ts'
+import { runWords } from '../../../source/commands/run.ts'
+import { createHerdFile } from '../../../source/herd/create.ts'
+import { sentence } from '../../../source/words/index.ts'
+
+const entry = fileURLToPath(new URL('../../../source/entry.ts', import.meta.url))
+
+export interface Ended {
+  readonly status: number | null
+  /** Standard output. */
+  readonly out: string
+  /** Standard error. */
+  readonly err: string
+}
+
+/** A folder for one test, removed after it. */
+export class Folder {
+  readonly path = mkdtempSync(join(tmpdir(), 'dawnlist-'))
+
+  constructor() {
+    onTestFinished(() => rmSync(this.path, { recursive: true, force: true }))
+  }
+
+  /** Path of a file in the folder; written first where a content is given. */
+  file(name: string, content?: string | Uint8Array): string {
+    const path = join(this.path, name)
+    if (content !== undefined) writeFileSync(path, content)
+    return path
+  }
+
+  /** Runs `dawnlist` with words in this folder. */
+  run(...words: string[]): Ended {
+    return this.runAs({}, ...words)
+  }
+
+  /** The same with further settings of the process: another user, other variables. */
+  runAs(settings: { uid?: number; env?: Record<string, string> }, ...words: string[]): Ended {
+    const { uid, env } = settings
+    const ended = spawnSync(process.execPath, [entry, ...words], {
+      cwd: this.path,
+      encoding: 'utf8',
+      stdio: ['ignore', 'pipe', 'pipe'],
+      env: { ...process.env, NO_COLOR: '1', ...env },
+      ...(uid === undefined ? {} : { uid, gid: uid }),
+    })
+    return { status: ended.status, out: ended.stdout, err: ended.stderr }
+  }
+
+  /** A new herd in `herd.json`. @returns its path */
+  async herd(name = 'herd.json'): Promise<string> {
+    const path = this.file(name)
+    const farm = { about: HERD, date: '2026-01-01', kind: 'farm', name: 'Long Acre' } as const
+    const made = await createHerdFile(path, [
+      { ...farm, zone: 'Europe/Dublin', milkings: ['05:30', '15:30'] },
+    ])
+    if (!made.ok) throw new Error(made.problems.map(({ code }) => code).join())
+    return path
+  }
+}
+
+/** Runs `dawnlist` within this process, for what needs no file and no folder. */
+export async function call(...words: string[]): Promise<Ended> {
+  let out = ''
+  let err = ''
+  const status = await runWords(words, {
+    print: (text) => {
+      out += text
+    },
+    say: (message) => {
+      err += `${message}\n`
+    },
+    tell: (problems) => {
+      for (const problem of problems) err += `${sentence(problem)}\n`
+    },
+    env: {},
+    interactive: false,
+  })
+  return { status, out, err }
+}
