@@ -58,7 +58,7 @@ export async function readEdited(
       revision: revision as number,
       herdId: herd as string,
       facts: now as Fact[],
-      lines: Buffer.alloc(0),
+      lines: [],
     },
     notices: found,
   }

@@ -27,10 +27,13 @@ export interface Header {
   readonly herdId: string
 }
 
+/** Fact lines with the commas between them, in pieces that follow each other; none for a herd without facts. */
+export type Lines = readonly Buffer[]
+
 /** A file whose layout is right: its header, its sum as written, and the bytes of its fact lines. */
 export interface Layout extends Header {
   readonly sum: string
-  /** Fact lines with the commas between them; empty for a herd without facts. */
+  /** The fact lines; empty for a herd without facts. */
   readonly lines: Buffer
 }
 
@@ -41,8 +44,8 @@ const ending = Buffer.from('\n]}\n')
 const between = Buffer.from(',\n')
 const noSum = '0'.repeat(64)
 const hashSlice = 1024 * 1024
-const encodeSlice = 1000
-const decodeSlice = 256 * 1024
+const encodeSlice = 500
+const decodeSlice = 128 * 1024
 
 const headerLine = (header: Header, sum: string): string =>
   `{"kind":"dawnlist","format":${header.format},"revision":${header.revision},"herd":"${header.herdId}","sum":"${sum}","facts":[\n`
@@ -86,11 +89,13 @@ export function layoutOf(bytes: Buffer): Layout | undefined {
 }
 
 /** SHA-256 of a herd file with the digits of its own sum read as zeros, 64 hexadecimal digits. */
-export async function sumOf(header: Header, lines: Buffer): Promise<string> {
+export async function sumOf(header: Header, lines: Lines): Promise<string> {
   const hash = createHash('sha256').update(headerLine(header, noSum), 'latin1')
-  for (let start = 0; start < lines.length; start += hashSlice) {
-    if (start > 0) await breathe()
-    hash.update(lines.subarray(start, start + hashSlice))
+  for (const piece of lines) {
+    for (let start = 0; start < piece.length; start += hashSlice) {
+      if (start > 0) await breathe()
+      hash.update(piece.subarray(start, start + hashSlice))
+    }
   }
   return hash.update(ending).digest('hex')
 }
@@ -100,39 +105,43 @@ export async function sumOf(header: Header, lines: Buffer): Promise<string> {
  *
  * @returns the parts of the file in order, to be written one after the other, and their sum
  */
-export async function encodeFile(header: Header, lines: Buffer): Promise<{ parts: Buffer[]; sum: string }> {
+export async function encodeFile(header: Header, lines: Lines): Promise<{ parts: Buffer[]; sum: string }> {
   const sum = await sumOf(header, lines)
-  return { parts: [Buffer.from(headerLine(header, sum), 'latin1'), lines, ending], sum }
+  return { parts: [Buffer.from(headerLine(header, sum), 'latin1'), ...lines, ending], sum }
 }
 
 /** Fact lines for facts, with the commas between them. */
-export async function encodeLines(facts: readonly Fact[]): Promise<Buffer> {
-  const parts: Buffer[] = []
+export async function encodeLines(facts: readonly Fact[]): Promise<Lines> {
+  const pieces: Buffer[] = []
   let slice: string[] = []
   await inSlices(facts, encodeSlice, (fact, place) => {
     slice.push(harmlessJson(fact))
     if (slice.length < encodeSlice && place < facts.length - 1) return
-    if (parts.length > 0) parts.push(between)
-    parts.push(Buffer.from(slice.join(',\n')))
+    if (pieces.length > 0) pieces.push(between)
+    pieces.push(Buffer.from(slice.join(',\n')))
     slice = []
   })
-  return Buffer.concat(parts)
+  return pieces
 }
 
 /** Lines after lines. */
-export const joinLines = (before: Buffer, after: Buffer): Buffer =>
-  before.length === 0 ? after : after.length === 0 ? before : Buffer.concat([before, between, after])
+export const joinLines = (before: Lines, after: Lines): Lines =>
+  before.length === 0 || after.length === 0 ? [...before, ...after] : [...before, between, ...after]
 
 /**
  * The lines that came after those already known.
  *
  * @returns empty where there are none, undefined where the lines do not begin with the known ones
  */
-export function linesAfter(known: Buffer, lines: Buffer): Buffer | undefined {
-  if (lines.length < known.length || !lines.subarray(0, known.length).equals(known)) return undefined
-  if (known.length === 0 || lines.length === known.length) return lines.subarray(known.length)
-  const rest = lines.subarray(known.length)
-  return rest.subarray(0, between.length).equals(between) ? rest.subarray(between.length) : undefined
+export function linesAfter(known: Lines, lines: Buffer): Buffer | undefined {
+  let end = 0
+  for (const piece of known) {
+    if (!lines.subarray(end, end + piece.length).equals(piece)) return undefined
+    end += piece.length
+  }
+  if (end === 0 || end === lines.length) return lines.subarray(end)
+  const follows = lines.subarray(end, end + between.length).equals(between)
+  return follows ? lines.subarray(end + between.length) : undefined
 }
 
 /**

@@ -1,6 +1,6 @@
 import type { Fact } from '../breeding/facts.ts'
 import type { Problem } from '../breeding/problem.ts'
-import type { Header } from './format.ts'
+import type { Header, Lines } from './format.ts'
 
 /** A herd as one revision of its file has it. Never changed: a save makes a new one. */
 export interface HerdFile extends Header {
@@ -8,7 +8,7 @@ export interface HerdFile extends Header {
   readonly format: number
   readonly facts: readonly Fact[]
   /** The same facts as lines of today's format. */
-  readonly lines: Buffer
+  readonly lines: Lines
 }
 
 /**

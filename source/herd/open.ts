@@ -9,7 +9,7 @@ import { whyReadOnly } from './store/permission.ts'
 import { sweep } from './store/sweep.ts'
 import { HerdStore } from './store.ts'
 
-const nothing: HerdFile = { format: 0, revision: 0, herdId: '', facts: [], lines: Buffer.alloc(0) }
+const nothing: HerdFile = { format: 0, revision: 0, herdId: '', facts: [], lines: [] }
 
 /**
  * Opens a herd file.

@@ -36,7 +36,7 @@ export async function readHerd(bytes: Buffer, path: string, options: ReadingOpti
     return faulty(fault('herd-newer', path, { found: format, known: currentFormat }))
   }
   const layout = layoutOf(bytes)
-  if (layout === undefined || (await sumOf(layout, layout.lines)) !== layout.sum) {
+  if (layout === undefined || (await sumOf(layout, [layout.lines])) !== layout.sum) {
     const { readEdited } = await import('./edited.ts')
     return readEdited(bytes, path, options.migrations)
   }
@@ -59,8 +59,8 @@ async function readCurrent(layout: Layout, options: ReadingOptions): Promise<Rea
       ? await decodeLines(lines)
       : grown.length === 0
         ? known.facts
-        : [...known.facts, ...(await decodeLines(grown))]
-  return { state: 'sound', herd: { format, revision, herdId, facts, lines } }
+        : known.facts.concat(await decodeLines(grown))
+  return { state: 'sound', herd: { format, revision, herdId, facts, lines: [lines] } }
 }
 
 /** An older format is migrated in memory and judged by today's schema. */

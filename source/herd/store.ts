@@ -204,7 +204,7 @@ export class HerdStore {
     const before = low.data
     try {
       durable.overOlder = overOlder
-      low.data = { ...before, facts: [...before.facts, ...this.#state.unsaved] }
+      low.data = { ...before, facts: before.facts.concat(this.#state.unsaved) }
       await low.write()
       low.data = durable.saved
       this.#change({ saving: 'saved', unsaved: [], trouble: [] })

@@ -96,7 +96,7 @@ export class DurableFile implements Adapter<HerdFile> {
     const next = {
       revision: Math.max(disk.herd.revision, this.saved.revision) + 1,
       herdId: disk.herd.herdId,
-      facts: [...disk.herd.facts, ...missing],
+      facts: disk.herd.facts.concat(missing),
       lines: joinLines(disk.herd.lines, await encodeLines(missing)),
     }
     const copies = await keepCopies(this.#world, this.#paths, disk)

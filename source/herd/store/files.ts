@@ -54,10 +54,27 @@ export interface Files {
   syncFolder(path: string): Promise<void>
 }
 
+const readSlice = 1024 * 1024
+
 /** The files of this computer. */
 export const diskFiles: Files = {
   realPath: (path) => realpath(path),
-  read: (path) => readFile(path),
+  async read(path) {
+    const file = await open(path, 'r')
+    try {
+      const { size } = await file.stat()
+      const bytes = Buffer.allocUnsafeSlow(size)
+      let length = 0
+      while (length < size) {
+        const { bytesRead } = await file.read(bytes, length, Math.min(readSlice, size - length), length)
+        if (bytesRead === 0) break
+        length += bytesRead
+      }
+      return bytes.subarray(0, length)
+    } finally {
+      await file.close()
+    }
+  },
   async readStart(path, length) {
     const file = await open(path, 'r')
     try {
