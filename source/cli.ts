@@ -1,4 +1,6 @@
 /** Joins the commands to the real terminal. */
+import { fault } from './breeding/problem.ts'
+import type { Shell } from './commands/command.ts'
 import { runWords } from './commands/run.ts'
 import { sentence } from './words/index.ts'
 
@@ -10,7 +12,7 @@ import { sentence } from './words/index.ts'
  */
 export async function main(words: readonly string[]): Promise<number> {
   for (const stream of [process.stdout, process.stderr]) stream.on('error', leaveWhenNobodyReads)
-  return runWords(words, {
+  const shell: Shell = {
     print: (text) => void process.stdout.write(text),
     say: (message) => void process.stderr.write(`${message}\n`),
     tell: (problems) => {
@@ -18,7 +20,14 @@ export async function main(words: readonly string[]): Promise<number> {
     },
     env: process.env,
     interactive: process.stdin.isTTY === true && process.stdout.isTTY === true && process.env.TERM !== 'dumb',
-  })
+  }
+  try {
+    return await runWords(words, shell)
+  } catch (error) {
+    shell.tell([fault('program-failed', '')])
+    shell.say(error instanceof Error ? (error.stack ?? error.message) : String(error))
+    return 1
+  }
 }
 
 /** `dawnlist list | head` closes the pipe early: that is no fault. */

@@ -3,6 +3,8 @@ import type { Sentences } from './sentences.ts'
 
 export const commandSentences: Sentences = {
   'sample-missing': 'is not beside the program. Install dawnlist again: the sample herd comes with it.',
+  'program-failed':
+    'dawnlist itself has failed, which must not happen. What was shown as saved is safe. Please report the lines below.',
   'command-unknown':
     'There is no command "{command}". To see them all: dawnlist help. A herd file of that name: dawnlist ./{command}.',
   'option-unknown': '{command} has no option {option}. See: dawnlist {command} --help.',
