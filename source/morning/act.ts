@@ -8,6 +8,7 @@ import { type Desk, showsToday, withDay, withLog } from './desk.ts'
 import { historyOf } from './history.ts'
 import { whyNot } from './may.ts'
 import type { Now } from './now.ts'
+import { actInPlace } from './places/acts.ts'
 import { movedOn, pointedAt, rowAt, rowOf } from './page.ts'
 
 /**
@@ -31,6 +32,8 @@ export function act(desk: Desk, action: Action): Step {
       return moving.openAnimal(desk)
     case 'back':
       return moving.back(desk)
+    case 'here':
+      return actInPlace(desk, action)
     case 'unfold':
       return moving.unfold(desk)
     case 'day':

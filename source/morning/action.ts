@@ -1,10 +1,12 @@
 /** What the user can do, and what comes in from outside, as data. */
 import type { Day } from '../breeding/day.ts'
 import type { Fact, NewFact } from '../breeding/facts.ts'
-import type { Desk, Place } from './desk.ts'
+import type { Desk } from './desk.ts'
+import type { Place } from './place.ts'
 import type { FormName, Values } from './forms/form.ts'
 import type { Message } from './message.ts'
 import type { Now } from './now.ts'
+import type { PlaceAct } from './places/acts.ts'
 import type { Saving } from './saving.ts'
 
 export type Action =
@@ -14,6 +16,8 @@ export type Action =
   | { readonly do: 'open'; readonly place: Place }
   | { readonly do: 'open-animal' }
   | { readonly do: 'back' }
+  /** What only the screen shown can do. */
+  | ({ readonly do: 'here' } & PlaceAct)
   | { readonly do: 'unfold' }
   | { readonly do: 'day'; readonly day: Day }
   // A number being typed.

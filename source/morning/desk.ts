@@ -12,13 +12,8 @@ import { type History, historyOf } from './history.ts'
 import { because, type Message } from './message.ts'
 import type { Now } from './now.ts'
 import { type Page, pageOf, rowAt, rowOf } from './page.ts'
+import type { Place } from './place.ts'
 import { allSaved, type Saving } from './saving.ts'
-
-/** Which screen is shown. */
-export type Place =
-  | { readonly at: 'morning-list' }
-  | { readonly at: 'animal'; readonly animal: string; readonly pointer: number }
-  | { readonly at: 'help'; readonly top: number }
 
 /** What lies on top of a screen and takes the keys. */
 export type Slip =
@@ -44,6 +39,8 @@ export type Slip =
   /** Where to save a copy of the whole herd. */
   | { readonly is: 'copy'; readonly text: string }
   | { readonly is: 'search'; readonly text: string; readonly at: number }
+  /** Which screen to go to. */
+  | { readonly is: 'go' }
 
 export interface Desk {
   /** Every fact in order of recording. */

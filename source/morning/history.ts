@@ -36,7 +36,6 @@ export function historyOf(log: readonly Fact[]): History {
   let back: { deed: Deed; by: Deed }[] = []
   for (const deed of deedsOf(log)) {
     const way = wayOf(deed)
-    const live = deed.facts.some((fact) => !voided.has(fact.id))
     if (way === TAKEN_BACK) {
       const index = done.findLastIndex((one) => concerns(deed, one))
       const [taken] = index < 0 ? [] : done.splice(index, 1)
@@ -47,10 +46,12 @@ export function historyOf(log: readonly Fact[]): History {
       if (put !== undefined) done.push(put.deed)
     } else {
       back = []
-      if (live) done.push(deed)
+      done.push(deed)
     }
   }
-  return { last: done.at(-1), takenBack: back.at(-1) }
+  // A deed whose facts were all struck out since has nothing left to take back.
+  const last = done.findLast((deed) => deed.facts.some((fact) => !voided.has(fact.id)))
+  return { last, takenBack: back.at(-1) }
 }
 
 function deedsOf(log: readonly Fact[]): Iterable<Deed> {

@@ -4,7 +4,8 @@
  */
 import { plusDays } from '../breeding/day.ts'
 import type { Action } from '../morning/action.ts'
-import { type Desk, type Place, placeOf, type Slip, subjectOf } from '../morning/desk.ts'
+import { type Desk, placeOf, type Slip, subjectOf } from '../morning/desk.ts'
+import type { Place } from '../morning/place.ts'
 import { whyNot } from '../morning/may.ts'
 import { because, type Message } from '../morning/message.ts'
 import type { KeyName } from './input/split.ts'

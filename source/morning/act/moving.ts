@@ -1,7 +1,8 @@
 /** Actions that move about: on the list, between days and screens. */
 import type { Day } from '../../breeding/day.ts'
 import type { Step } from '../action.ts'
-import { type Desk, type Place, placeOf, subjectOf, withDay } from '../desk.ts'
+import { type Desk, placeOf, subjectOf, withDay } from '../desk.ts'
+import type { Place } from '../place.ts'
 import { foundByNumber } from '../find.ts'
 import { moved, movedBySection, pageOf, pointedAt } from '../page.ts'
 
@@ -17,6 +18,7 @@ export function move(desk: Desk, by: number, most = 0): Step {
   const place = placeOf(desk)
   if (place.at === 'morning-list') return { desk: { ...desk, typed: '', page: moved(desk.page, by) } }
   if (place.at === 'help') return inPlace(desk, { ...place, top: clamp(place.top + by, most) })
+  if (place.at !== 'animal') return inPlace(desk, { ...place, pointer: clamp(place.pointer + by, most) })
   const count = desk.book.animals.get(place.animal)?.happenings.length ?? 0
   return inPlace(desk, { ...place, pointer: clamp(place.pointer + by, count - 1) })
 }

@@ -2,6 +2,7 @@
 import { dayIso, plusDays } from '../../breeding/day.ts'
 import type { NewFact } from '../../breeding/facts.ts'
 import { standingOn } from '../../breeding/standing.ts'
+import { dateInZone } from '../../herd/zone.ts'
 import type { Action, Step } from '../action.ts'
 import { type Desk, dateFor, placeOf, settingOf, subjectOf } from '../desk.ts'
 import { openForm } from '../forms/edit.ts'
@@ -57,7 +58,12 @@ export function form(desk: Desk, name: FormName, values?: Values, at?: string): 
   const barred = standingOn(desk.book, her.animal, plusDays(desk.now.day, 1)).barred
   const meant = name === 'bar' && barred ? 'unbar' : name
   return {
-    desk: { ...desk, said: undefined, slip: { is: 'form', form: openForm(meant, setting, values, at) } },
+    desk: {
+      ...desk,
+      typed: '',
+      said: undefined,
+      slip: { is: 'form', form: openForm(meant, setting, values, at) },
+    },
   }
 }
 
@@ -86,7 +92,8 @@ export function undo(desk: Desk, action: Action & { do: 'undo' | 'redo' }): Step
   }
   if (deed.facts.length > MANY) return asking(desk, `${action.do}-many`, facts, said)
   // What was done on another day is out of sight: it is shown before it is taken back.
-  const old = deed.facts.some((fact) => fact.date !== dayIso(desk.now.day))
+  const { zone } = desk.book.farm
+  const old = deed.facts.some((fact) => dateInZone(new Date(fact.at), zone) !== dayIso(desk.now.day))
   return old ? asking(desk, `${action.do}-old`, facts, said) : recording(desk, facts, said)
 }
 

@@ -19,8 +19,7 @@ export function said(desk: Desk, cells: number, theme: Theme, most: number): rea
   const lines = (text: string, tone: Tone): readonly Line[] =>
     wrap(text, cells - 2, most, theme.signs.cut).map((line) => [bit(` ${line}`, tone)])
   if (desk.typed !== '' && desk.said === undefined) return [typedLine(desk, theme)]
-  if (desk.said !== undefined)
-    return lines(messageWords(desk.said, desk.book, desk.now.day), tones[desk.said.tone])
+  if (desk.said !== undefined) return lines(messageWords(desk.said, desk), tones[desk.said.tone])
   const [trouble] = saving.problems
   return trouble === undefined ? [] : lines(sentence(trouble), saving.state === 'saved' ? 'plain' : 'wrong')
 }

@@ -27,7 +27,7 @@ export function slipLines(desk: Desk, cells: number, most: number, theme: Theme)
       return formLines(desk, slip.form, cells, most, theme)
     case 'question':
       return [
-        title(deedWords(slip.said.facts ?? [], desk.book, desk.now.day), cells, theme),
+        title(deedWords(slip.said.facts ?? [], desk), cells, theme),
         ...question(desk, slip, cells, theme),
       ]
     case 'menu':

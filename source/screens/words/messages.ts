@@ -1,7 +1,7 @@
 /** Messages in words: what was recorded, or why it was not. One line each. */
-import type { HerdBook } from '../../breeding/book.ts'
 import { type Day, isoDay } from '../../breeding/day.ts'
 import type { AnimalFact, NewFact } from '../../breeding/facts.ts'
+import type { Desk } from '../../morning/desk.ts'
 import type { Message } from '../../morning/message.ts'
 import { dateInWords, shortDate } from '../../words/dates.ts'
 import { factWords } from '../../words/facts.ts'
@@ -36,30 +36,45 @@ const whys: Sentences = {
   'no-suspend': 'This terminal cannot be suspended.',
 }
 
+/** What words need of the desk: whose numbers, which facts, which day it is. */
+type Told = Pick<Desk, 'book' | 'log' | 'now'>
+
 /** A message on one line. Harmless for a terminal. */
-export function messageWords(message: Message, book: HerdBook, today: Day): string {
+export function messageWords(message: Message, desk: Told): string {
   const facts = message.facts ?? []
+  const values = message.values ?? {}
   switch (message.code) {
     case 'recorded':
-      return withPlace(`${deedWords(facts, book, today)}.`, message)
+      return withPlace(`${deedWords(facts, desk)}.`, message)
     case 'taken-back':
-      return withPlace(`Taken back: ${deedWords(facts, book, today)}.`, message)
+      return withPlace(`Taken back: ${deedWords(facts, desk)}.`, message)
     case 'put-back':
-      return withPlace(`Put back: ${deedWords(facts, book, today)}.`, message)
+      return withPlace(`Put back: ${deedWords(facts, desk)}.`, message)
     case 'voided':
-      return withPlace(`Struck out: ${deedWords(facts, book, today)}.`, message)
+      return withPlace(`Struck out: ${deedWords(facts, desk)}.`, message)
     case 'new-day':
-      return `It is ${dateInWords((message.values?.day ?? 0) as Day)} now: this is the new day’s list.`
+      return `It is ${dateInWords((values.day ?? 0) as Day)} now: this is the new day’s list.`
     case 'refused':
-      return `Not recorded: ${String(message.values?.sentence ?? '')}`
+      return `Not recorded: ${String(values.sentence ?? '')}`
     case 'not-copied':
-      return `No copy saved: ${String(message.values?.sentence ?? '')}`
+      return `No copy saved: ${String(values.sentence ?? '')}`
     default: {
       const known = whys[message.code]
-      return typeof known === 'string' ? filled(known, message.values ?? {}) : message.code
+      return typeof known === 'string' ? filled(known, values) : message.code
     }
   }
 }
+/** Every code that has a sentence here. */
+export const messageCodes: readonly string[] = [
+  ...Object.keys(whys),
+  'recorded',
+  'taken-back',
+  'put-back',
+  'voided',
+  'new-day',
+  'refused',
+  'not-copied',
+]
 
 const withPlace = (text: string, { stands }: Message): string =>
   stands === undefined ? text : `${text} Now under ${sectionNames[stands]}.`
@@ -67,35 +82,39 @@ const withPlace = (text: string, { stands }: Message): string =>
 /**
  * What an action recorded.
  *
- * @param today facts of another day say which
- * @example deedWords([service], book, today) // '412: served by AI, S17 sexed, 05:41'
+ * @param desk facts of another day than its today say which
+ * @example deedWords([service], desk) // '412: served by AI, S17 sexed, 05:41'
  */
-export function deedWords(facts: readonly NewFact[], book: HerdBook, today: Day): string {
+export function deedWords(facts: readonly NewFact[], desk: Told): string {
   const [first] = facts
   if (first === undefined) return ''
   const animals = new Set(facts.map((fact) => fact.about))
-  const who = animals.size === 1 ? numberOf(first, book) : `${animals.size} animals`
+  const number = desk.book.animals.get(first.about)?.number ?? ''
+  const who = animals.size === 1 ? safeText(number) : `${animals.size} animals`
   const kinds = new Set(facts.map((fact) => fact.kind))
-  const what = kinds.size === 1 ? whatOf(first, book, today) : `${facts.length} facts`
+  const what = kinds.size === 1 ? whatOf(first, desk) : `${facts.length} facts`
   return `${who}: ${what}`
 }
 
-function whatOf(fact: NewFact, book: HerdBook, shown: Day): string {
+function whatOf(fact: NewFact, desk: Told): string {
   if (fact.kind === 'correction') {
-    const voided = book.live.find((one) => one.id === fact.voids)
-    return voided === undefined ? 'a fact struck out' : `no longer ${factWords(voided as AnimalFact)}`
+    const voided = desk.log.find((one) => one.id === fact.voids)
+    return voided === undefined ? 'struck out' : `struck out, ${whatOf(voided, desk)}`
   }
   if (!isAboutAnimal(fact)) return fact.kind
   const time = fact.time === undefined ? '' : `, ${safeText(fact.time)}`
-  return `${factWords(fact)}${time}${dateAddition(fact, shown)}`
+  const day = isoDay(fact.date)
+  return `${factWords(fact)}${time}${day === desk.now.day ? '' : `, ${shortDate(day)}`}`
 }
 
-const herdKinds = ['farm', 'policy', 'season', 'animal', 'stock-take', 'delivery', 'spoiled', 'nitrogen']
+const herdKinds: readonly string[] = [
+  'farm',
+  'policy',
+  'season',
+  'animal',
+  'stock-take',
+  'delivery',
+  'spoiled',
+  'nitrogen',
+]
 const isAboutAnimal = (fact: NewFact): fact is NewFact & AnimalFact => !herdKinds.includes(fact.kind)
-
-const numberOf = (fact: NewFact, book: HerdBook): string =>
-  safeText(book.animals.get(fact.about)?.number ?? '')
-
-/** The date of a fact of another day: `, Wed 27 May`. */
-const dateAddition = (fact: NewFact, shown: Day): string =>
-  isoDay(fact.date) === shown ? '' : `, ${shortDate(isoDay(fact.date))}`

@@ -17,11 +17,15 @@ export class MemoryHerd implements Herd {
   overOlder = false
   #listeners = new Set<() => void>()
 
+  readonly #instant: () => Date
+
   constructor(
     facts: readonly Fact[],
+    instant: () => Date,
     mode: HerdState['mode'] = 'writable',
     problems: readonly Problem[] = [],
   ) {
+    this.#instant = instant
     this.state = { facts, unsaved: [], mode, saving: 'saved', trouble: [], problems }
   }
 
@@ -32,7 +36,7 @@ export class MemoryHerd implements Herd {
 
   async record(newFacts: readonly NewFact[], by?: string): Promise<Outcome<readonly Fact[]>> {
     if (this.refusal.length > 0) return { ok: false, problems: this.refusal }
-    const facts = asFacts(newFacts, { at: new Date(0), ...(by === undefined ? {} : { by }) })
+    const facts = asFacts(newFacts, { at: this.#instant(), ...(by === undefined ? {} : { by }) })
     await Promise.resolve()
     this.#change({ unsaved: [...this.state.unsaved, ...facts], saving: 'saving' })
     if (!this.slow) this.save()

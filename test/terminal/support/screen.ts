@@ -2,6 +2,7 @@
 import './colours.ts'
 import { EventEmitter } from 'node:events'
 import type { Instance } from 'ink'
+import { dayIso } from '../../../source/breeding/day.ts'
 import type { Fact } from '../../../source/breeding/facts.ts'
 import { asFacts } from '../../../source/herd/recording.ts'
 import type { Now } from '../../../source/morning/now.ts'
@@ -34,6 +35,9 @@ const bytes: Readonly<Record<string, string>> = {
   'ctrl+z': '\u001a',
 }
 export const bytesOf = (key: string): string => bytes[key] ?? key
+
+/** The instant of a wall time in Dublin's summer. */
+export const instantOf = ({ day, time }: Now): Date => new Date(`${dayIso(day)}T${time}:00+01:00`)
 
 export interface Settings {
   readonly columns?: number
@@ -73,11 +77,12 @@ export class Screen {
   constructor(facts: readonly Fact[], settings: Settings) {
     this.now = settings.now as Now
     this.output = new FakeOutput(settings.columns ?? 80, settings.rows ?? 24)
-    this.herd = settings.herd ?? new MemoryHerd(facts)
+    this.herd = settings.herd ?? new MemoryHerd(facts, () => instantOf(this.now))
     this.session = new Session({
       herd: this.herd,
       now: () => this.now,
-      stamp: (newFacts, by) => asFacts(newFacts, { at: new Date(0), ...(by === undefined ? {} : { by }) }),
+      stamp: (newFacts, by) =>
+        asFacts(newFacts, { at: instantOf(this.now), ...(by === undefined ? {} : { by }) }),
       by: settings.by,
     })
     this.instance = startScreen({

@@ -1,0 +1,4 @@
+/** Keys of this screen besides moving about, help and leaving. */
+import type { Binding } from '../binding.ts'
+
+export const scanningKeys: readonly Binding[] = []
