@@ -1,5 +1,5 @@
 /** The farm's notebook: what people saw and wrote down, and when they wrote it. */
-import { type Day, dayIso, dayOf, isoDay, weekday } from '../../source/breeding/day.ts'
+import { type Day, dayIso, dayOf, weekday } from '../../source/breeding/day.ts'
 import type { Fact, NewFact } from '../../source/breeding/facts.ts'
 import { randomFrom } from './random.ts'
 
@@ -71,7 +71,3 @@ function instantText(seconds: number): string {
 /** The wall time of a minute of the day. */
 export const wallTime = (minute: number): string =>
   `${String(Math.floor(minute / 60)).padStart(2, '0')}:${String(minute % 60).padStart(2, '0')}`
-
-/** The day of a date, or undefined for none. */
-export const dayOrNone = (iso: string | undefined): Day | undefined =>
-  iso === undefined ? undefined : isoDay(iso)

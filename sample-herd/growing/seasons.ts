@@ -1,5 +1,5 @@
 /** The mating seasons of the invented farm, 2023 to 2026: the weeks with the bull are cut from six to three. */
-import { type Day, dayIso, isoDay, plusDays } from '../../source/breeding/day.ts'
+import { type Day, isoDay, plusDays } from '../../source/breeding/day.ts'
 
 export type Block = 'spring' | 'autumn'
 
@@ -60,5 +60,3 @@ export const plans: readonly Plan[] = [
 /** The season that the work of a block belongs to on a day: from 150 days before its mating start. */
 export const planOn = (block: string, day: Day): Plan | undefined =>
   plans.findLast((one) => one.block === block && day - one.start >= -150)
-
-export const planText = (one: Plan): string => `${one.block} ${dayIso(one.start)}`

@@ -99,8 +99,9 @@ test('services hold as in real herds', () => {
   expect(percentOf(named('cows, sexed straws'))).toBeLessThan(percentOf(named('cows, other straws')) + 3)
 })
 
-// Published: 71-80 % served in three weeks (J. Baird, Field margins, 2024; agriland.ie), half calved in three weeks
-// (Irish Independent, calving targets, 2011; a target), 10-17 % not in calf after nine weeks by arithmetic without losses.
+// Published: 80 % served in three weeks in one herd (J. Baird, Field margins, 2024); 80 % served at 50 % conceiving gives
+// 64 % in calf in six weeks (agriland.co.uk, six-week in-calf rate); half calved in three weeks is a target (Irish
+// Independent, 2011). The arithmetic leaves out the pregnancies that are lost.
 test('seasons run as in real herds', () => {
   expect(percentOf(named('served in 21 days'))).toBeGreaterThan(65)
   expect(percentOf(named('served in 21 days'))).toBeLessThan(90)
@@ -114,7 +115,6 @@ test('another seed grows another herd', () => {
   expect(growHerd(46).some((fact) => ids.has(fact.id))).toBe(false)
 })
 
-// First numbers of mulberry32 from the seed 1, computed by hand from its published lines (Tommy Ettinger, public domain, 2017; from memory).
 test('the generator is even and can be repeated', () => {
   const random = randomFrom(1)
   const drawn = Array.from({ length: 20_000 }, () => random.share())

@@ -62,7 +62,7 @@ export function returnFigures(ledger: Ledger, seasons: readonly SeasonFact[]): F
       name: 'return interval 36-48 days',
       counted: share(36, 48),
       of: total,
-      published: '19 % (herds without a limit of six weeks)',
+      published: '19 %',
       source: remnant,
     },
     {
@@ -99,10 +99,7 @@ export function conceptionFigures(ledger: Ledger, seasons: readonly SeasonFact[]
     }
   }
   const published: Record<string, readonly [string, string]> = {
-    'cows, other straws': [
-      '50-60 % (rule of the plan: 55 %, less 15 % lost later)',
-      'common practice, no source',
-    ],
+    'cows, other straws': ['55 %, less a service in seven lost later', 'common practice, no source'],
     'maidens, other straws': ['65 %, less losses', 'common practice, no source'],
     'cows, sexed straws': ['0.846 of conventional', 'Maicas et al. 2019, J Dairy Sci 102:10530-10542'],
     'maidens, sexed straws': ['0.867 of conventional', 'Maicas et al. 2019, J Dairy Sci 102:10530-10542'],
