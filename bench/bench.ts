@@ -7,7 +7,8 @@
 import { mkdtempSync, rmSync } from 'node:fs'
 import { cpus, tmpdir } from 'node:os'
 import { join } from 'node:path'
-import { dayIso } from '../source/breeding/day.ts'
+import { type Day, dayIso } from '../source/breeding/day.ts'
+import { today } from '../source/commands/today.ts'
 import { firstFrames } from './first-frame.ts'
 import { benchDay, benchHerd } from './herd.ts'
 import { saveHerd } from './herd-file.ts'
@@ -18,25 +19,31 @@ import { rowsBesideParsing, rowsOfLargeHerds } from './rows.ts'
 
 const folder = mkdtempSync(join(tmpdir(), 'dawnlist-bench-'))
 
-async function herdFile(cows: number): Promise<{ file: string; size: string }> {
-  const facts = benchHerd(cows)
+async function herdFile(cows: number, morning: Day): Promise<{ file: string; size: string }> {
+  const facts = benchHerd(cows, morning)
   const file = join(folder, `herd-${cows}.json`)
   await saveHerd(file, facts)
   return { file, size: `${facts.length.toLocaleString('en')} facts` }
 }
 
-async function ofHerds(measure: (file: string, size: string) => Promise<Finding>): Promise<Finding[]> {
+/** The screen opens on today, so that the herd is made for it. */
+const now = today('Europe/Dublin')
+
+async function ofHerds(
+  morning: Day,
+  measure: (file: string, size: string) => Promise<Finding>,
+): Promise<Finding[]> {
   const findings: Finding[] = []
   for (const cows of [500, 1333]) {
-    const { file, size } = await herdFile(cows)
+    const { file, size } = await herdFile(cows, morning)
     findings.push(await measure(file, size))
   }
   return findings
 }
 
 const measurements: Readonly<Record<string, () => Promise<Finding[]>>> = {
-  list: () => ofHerds((file, size) => listProcess(file, dayIso(benchDay), size)),
-  frame: () => ofHerds(firstFrames),
+  list: () => ofHerds(benchDay, (file, size) => listProcess(file, dayIso(benchDay), size)),
+  frame: () => ofHerds(now, firstFrames),
   rows: async () => [await rowsBesideParsing()],
   large: rowsOfLargeHerds,
   packed: async () => [packed()],

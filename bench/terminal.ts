@@ -1,13 +1,14 @@
 /** A program in a pseudo-terminal, made with `script` of util-linux. */
 import { spawn, spawnSync } from 'node:child_process'
+import { stripVTControlCharacters } from 'node:util'
 import headless from '@xterm/headless'
 
 const columns = 120
 const rows = 40
-/** The screen counts as settled when nothing was drawn for so long, ms. */
-const quiet = 400
+/** The screen counts as settled when something stands on it and nothing was drawn for so long, ms. */
+const quiet = 600
 /** A program that draws nothing for so long is given up, ms. */
-const patience = 10_000
+const patience = 20_000
 
 interface Chunk {
   readonly at: number
@@ -30,6 +31,7 @@ function drawn(words: readonly string[]): Promise<Chunk[]> {
       stdio: ['pipe', 'pipe', 'inherit'],
       env: { ...process.env, TERM: 'xterm-256color' },
     })
+    let visible = false
     let leaving: NodeJS.Timeout | undefined
     const leave = (): void => {
       child.stdin.write('\x03')
@@ -39,6 +41,8 @@ function drawn(words: readonly string[]): Promise<Chunk[]> {
     child.stdout.on('data', (bytes: Buffer) => {
       if (leaving !== undefined) return
       chunks.push({ at: performance.now() - start, bytes })
+      if (!visible && !/\S/.test(stripVTControlCharacters(bytes.toString()))) return
+      visible = true
       clearTimeout(waiting)
       waiting = setTimeout(leave, quiet)
     })
