@@ -1,56 +1,15 @@
 /** Damaged files of every kind are refused with their bytes untouched and the day copies named: durability table, row 7. */
 import { beforeAll, expect, test } from 'vitest'
-import { createHerdFile } from '../../source/herd/create.ts'
-import { openHerdFile } from '../../source/herd/open.ts'
-import type { Environment } from '../../source/herd/store/environment.ts'
-import { codes, good, herdPath, note, smallHerd } from './support/herds.ts'
-import { MemoryFiles } from './support/memory-files.ts'
+import { Judge } from './support/judging.ts'
 import { mutations } from './support/mutations.ts'
-import { memoryWorld } from './support/worlds.ts'
 
+let judge: Judge
 let whole: Buffer
-let world: Environment
-let files: MemoryFiles
 
 beforeAll(async () => {
-  files = new MemoryFiles()
-  world = memoryWorld({ files })
-  good(await createHerdFile(herdPath, smallHerd, 'MK', world))
-  good(await good(await openHerdFile(herdPath, world)).record([note('first')]))
-  whole = files.peek(herdPath) ?? Buffer.alloc(0)
+  judge = await Judge.make()
+  whole = judge.whole
 })
-
-/**
- * Opens damaged bytes and tries to record in them.
- *
- * @returns how they were judged
- */
-async function judged(bytes: Buffer): Promise<'refused' | 'to be looked at' | 'accepted'> {
-  files.place(herdPath, bytes)
-  const opened = await openHerdFile(herdPath, world)
-  if (!opened.ok) {
-    expect(opened.problems.some((problem) => problem.severity === 'fault')).toBe(true)
-    expect(codes(opened)).toContain('backups-there')
-    expect(opened.problems.at(-1)?.values).toMatchObject({ newest: 'herd.2026-05-28.json' })
-  } else {
-    const outcome = await opened.value.record([note('must not be written')])
-    if (outcome.ok) return 'accepted'
-    expect(codes(outcome)).toEqual(['herd-edited'])
-    expect(opened.value.mode).toBe('read-only')
-    await opened.value.poll()
-  }
-  expect(files.peek(herdPath)?.equals(bytes)).toBe(true)
-  return opened.ok ? 'to be looked at' : 'refused'
-}
-
-async function tally(damaged: Iterable<Buffer>): Promise<Record<string, number>> {
-  const found: Record<string, number> = {}
-  for (const bytes of damaged) {
-    const judgement = await judged(bytes)
-    found[judgement] = (found[judgement] ?? 0) + 1
-  }
-  return found
-}
 
 function* cuts(): Generator<Buffer> {
   for (let length = 0; length < whole.length; length += 1) yield whole.subarray(0, length)
@@ -71,21 +30,21 @@ function* zeroRuns(): Generator<Buffer> {
 }
 
 test('the whole file is accepted, so that the other judgements mean something', async () => {
-  expect(await judged(whole)).toBe('accepted')
+  expect(await judge.judge(whole)).toBe('accepted')
 })
 
 test('cut at every byte: refused; only without its last line feed is it still all there', async () => {
-  expect(await tally(cuts())).toEqual({ refused: whole.length - 1, 'to be looked at': 1 })
+  expect(await judge.tally(cuts())).toEqual({ refused: whole.length - 1, 'to be looked at': 1 })
 })
 
 test('every bit flipped: none is accepted', async () => {
-  const found = await tally(flips())
+  const found = await judge.tally(flips())
   expect(found.accepted).toBeUndefined()
   expect((found.refused ?? 0) + (found['to be looked at'] ?? 0)).toBe(whole.length * 8)
 })
 
 test('runs of zeros: refused', async () => {
-  expect(Object.keys(await tally(zeroRuns()))).toEqual(['refused'])
+  expect(Object.keys(await judge.tally(zeroRuns()))).toEqual(['refused'])
 })
 
 test('glued, doubled, turned round, other JSON, no JSON: refused', async () => {
@@ -113,7 +72,9 @@ test('glued, doubled, turned round, other JSON, no JSON: refused', async () => {
     `{"kind":"dawnlist","format":1,"revision":2,"herd":"x","facts":[{"id":"a","about":"herd","date":"2026-05-28","at":"2026-05-28T04:15:09Z","kind":"nitrogen","depthCm":9,"deep":${'['.repeat(100_000)}${']'.repeat(100_000)}}]}`,
     Buffer.from([0xff, 0xfe, 0x7b, 0x00]),
   ]
-  expect(await tally(others.map((other) => Buffer.from(other as string)))).toEqual({ refused: others.length })
+  expect(await judge.tally(others.map((other) => Buffer.from(other as string)))).toEqual({
+    refused: others.length,
+  })
 })
 
 test('line ends of another system, a byte order mark, another layout: to be looked at, not written', async () => {
@@ -126,10 +87,12 @@ test('line ends of another system, a byte order mark, another layout: to be look
     JSON.stringify(JSON.parse(text), null, 2),
     text.replace('"first"', '"second"'),
   ]
-  expect(await tally(edited.map((each) => Buffer.from(each)))).toEqual({ 'to be looked at': edited.length })
+  expect(await judge.tally(edited.map((each) => Buffer.from(each)))).toEqual({
+    'to be looked at': edited.length,
+  })
 })
 
 test('files changed at random: never a crash, a hang or a write', async () => {
-  const found = await tally(mutations(whole, 1, 1500))
+  const found = await judge.tally(mutations(whole, 1, 1500))
   expect(found.accepted).toBeUndefined()
 })

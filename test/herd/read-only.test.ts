@@ -10,7 +10,9 @@ const nobody = 65534
 const isRoot = process.getuid?.() === 0
 
 for (const how of ['file', 'folder']) {
-  test(`a ${how} that may not be written: looked at only, a clear reason, nothing changed, the retry works`, (context) => {
+  test(`a ${how} that may not be written: looked at only, a clear reason, nothing changed, the retry works`, {
+    timeout: 120_000,
+  }, (context) => {
     context.skip(process.platform === 'win32', 'Windows keeps permissions in another way')
     return inFolder(async (folder) => {
       const path = join(folder, 'herd.json')

@@ -7,36 +7,39 @@ import { MemoryFiles } from './support/memory-files.ts'
 import { memoryWorld, noLock } from './support/worlds.ts'
 import { killWriters, writeTogether } from './support/writers.ts'
 
-test(
-  'three writers, one killed again and again: every acknowledged fact is in the file',
-  { timeout: 60_000 },
-  () =>
-    inFolder(async (folder) => {
-      const run = await killWriters(folder, 25, 300)
-      expect(run).toMatchObject({ lost: 0, refused: [], errors: '', leftovers: [] })
-      expect(run.acknowledged).toBeGreaterThan(50)
-    }),
+/** Milliseconds; generous, for programs start slowly on a busy machine. */
+const timeout = 120_000
+
+test('three writers, one killed again and again: every acknowledged fact is in the file', { timeout }, () =>
+  inFolder(async (folder) => {
+    const run = await killWriters(folder, 25, 12)
+    expect(run).toMatchObject({ lost: 0, refused: [], errors: '', leftovers: [] })
+    expect(run.kills).toBeGreaterThanOrEqual(3)
+    expect(run.acknowledged).toBeGreaterThanOrEqual(run.kills)
+  }),
 )
 
 for (const writers of [2, 6]) {
-  test(`${writers} writers at once: nothing lost, each fact once`, () =>
+  test(`${writers} writers at once: nothing lost, each fact once`, { timeout }, () =>
     inFolder(async (folder) => {
-      const run = await writeTogether(folder, writers, 30)
+      const run = await writeTogether(folder, writers, 20)
       expect(run).toMatchObject({
-        acknowledged: writers * 30,
+        acknowledged: writers * 20,
         lost: 0,
         refused: [],
         errors: '',
         leftovers: [],
       })
-    }))
+    }),
+  )
 }
 
-test('a writer frozen for three seconds holds the others up and loses nothing', () =>
+test('a writer frozen for three seconds holds the others up and loses nothing', { timeout }, () =>
   inFolder(async (folder) => {
-    const run = await writeTogether(folder, 2, 200, 3000)
-    expect(run).toMatchObject({ acknowledged: 400, lost: 0, refused: [], errors: '', leftovers: [] })
-  }))
+    const run = await writeTogether(folder, 2, 100, 3000)
+    expect(run).toMatchObject({ acknowledged: 200, lost: 0, refused: [], errors: '', leftovers: [] })
+  }),
+)
 
 test('a lock that keeps nobody away: after one look each, nothing is lost and each fact is there once', async () => {
   const files = new MemoryFiles()

@@ -1,16 +1,5 @@
 import { type BigIntStats, constants } from 'node:fs'
-import {
-  access,
-  link,
-  mkdir,
-  open,
-  readdir,
-  readFile,
-  realpath,
-  rename,
-  stat,
-  unlink,
-} from 'node:fs/promises'
+import { access, link, mkdir, open, readdir, realpath, rename, stat, unlink } from 'node:fs/promises'
 
 /** What tells whether a file is still the one that was read. */
 export interface Stamp {

@@ -3,7 +3,7 @@
  * to record. Prints what happened as JSON.
  */
 import { execFileSync } from 'node:child_process'
-import { readdirSync, readFileSync, rmSync, writeFileSync } from 'node:fs'
+import { readdirSync, readFileSync, rmSync, statfsSync, writeFileSync } from 'node:fs'
 import { join } from 'node:path'
 import { createHerdFile } from '../../../source/herd/create.ts'
 import { openHerdFile } from '../../../source/herd/open.ts'
@@ -22,16 +22,8 @@ good(await herd.record(Array.from({ length: 30 }, (_, place) => note(`${place} $
 /** Leaves so much room, bytes. */
 function fill(room: number): void {
   rmSync(filler, { force: true })
-  let size = 1024 * 1024
-  while (size > 0) {
-    try {
-      writeFileSync(filler, Buffer.alloc(size))
-      break
-    } catch {
-      size -= 4096
-    }
-  }
-  writeFileSync(filler, Buffer.alloc(Math.max(0, size - room)))
+  const { bavail, bsize } = statfsSync(folder)
+  writeFileSync(filler, Buffer.alloc(bavail * bsize - room))
 }
 
 const before = readFileSync(path)

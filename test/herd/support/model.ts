@@ -201,3 +201,24 @@ export async function live(steps: readonly Step[]): Promise<void> {
   if (one.join() !== other.join())
     throw new Error(`the two programs differ: ${one.join()} and ${other.join()}`)
 }
+
+/**
+ * Lives through many lives of up to 60 steps.
+ *
+ * @param steps how many in all, @param seed a whole number; drawn where it is left out
+ * @returns how many steps were taken
+ */
+export async function liveAtRandom(steps: number, seed?: number): Promise<number> {
+  let taken = 0
+  const life = fc.array(anyStep, { maxLength: 60, size: 'max' })
+  for (let round = 0; taken < steps; round += 1) {
+    await fc.assert(
+      fc.asyncProperty(life, async (some) => {
+        taken += some.length
+        await live(some)
+      }),
+      { numRuns: 50, ...(seed === undefined ? {} : { seed: seed + round }) },
+    )
+  }
+  return taken
+}

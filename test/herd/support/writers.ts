@@ -70,14 +70,14 @@ async function judge(path: string, writers: readonly Writer[], kills: number): P
 }
 
 /**
- * Three writers, of which one is killed every so often and started again.
+ * Three writers, of which one is killed again and again, in the middle of its work, and started anew.
  *
- * @param kills how many, @param every milliseconds between two, @param seed which one
+ * @param kills how many at most, @param seconds how long at most, @param seed which one and when
  */
 export async function killWriters(
   folder: string,
   kills: number,
-  every: number,
+  seconds = Number.POSITIVE_INFINITY,
   seed = 1,
 ): Promise<WritersRun> {
   const path = join(folder, 'herd.json')
@@ -90,16 +90,21 @@ export async function killWriters(
     return writer
   }
   const running = [start(0), start(1), start(2)]
-  for (let kill = 0; kill < kills; kill += 1) {
-    await pause(every * (0.5 + random()))
+  const end = performance.now() + seconds * 1000
+  let killed = 0
+  for (; killed < kills && performance.now() < end; killed += 1) {
     const place = Math.floor(random() * running.length)
-    running[place]?.process.kill('SIGKILL')
-    await running[place]?.ended
+    const victim = running[place]
+    while (victim !== undefined && victim.saved.length === 0 && victim.process.exitCode === null)
+      await pause(5)
+    await pause(300 * random())
+    victim?.process.kill('SIGKILL')
+    await victim?.ended
     running[place] = start(place)
   }
   for (const writer of running) writer.process.kill('SIGKILL')
   await Promise.all(running.map((writer) => writer.ended))
-  return judge(path, all, kills + running.length)
+  return judge(path, all, killed)
 }
 
 /**
