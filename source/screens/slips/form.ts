@@ -60,8 +60,10 @@ function fieldLines(form: OpenForm, field: Field, at: boolean, cells: number, th
   ]
   const lines: FieldLine[] = [{ line, at }]
   if (wrong !== undefined)
-    for (const text of wrap(wrongWord(wrong), cells - LABEL - 4, 2, signs.cut))
-      lines.push({ line: [bit(' '.repeat(LABEL + 3)), bit(`${signs.warning} ${text}`, 'wrong')], at: false })
+    for (const [index, text] of wrap(wrongWord(wrong), cells - LABEL - 5, 2, signs.cut).entries()) {
+      const sign = index === 0 ? signs.warning : ' '
+      lines.push({ line: [bit(' '.repeat(LABEL + 3)), bit(`${sign} ${text}`, 'wrong')], at: false })
+    }
   return lines
 }
 

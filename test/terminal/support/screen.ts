@@ -136,11 +136,11 @@ export class Screen {
 
   async resize(columns: number, rows: number): Promise<void> {
     this.output.resize(columns, rows)
-    await this.#quiet()
+    await this.quiet()
   }
 
   /** Waits until nothing has been drawn for a while: what does not come from a key is drawn when there is time. */
-  async #quiet(): Promise<void> {
+  async quiet(): Promise<void> {
     let before = -1
     while (before !== this.output.written) {
       before = this.output.written
