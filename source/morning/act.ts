@@ -8,8 +8,8 @@ import { type Desk, showsToday, withDay, withLog } from './desk.ts'
 import { historyOf } from './history.ts'
 import { whyNot } from './may.ts'
 import type { Now } from './now.ts'
-import { actInPlace } from './places/acts.ts'
 import { movedOn, pointedAt, rowAt, rowOf } from './page.ts'
+import { actInPlace } from './places/acts.ts'
 
 /**
  * What an action does.

@@ -2,10 +2,10 @@
 import type { Day } from '../breeding/day.ts'
 import type { Fact, NewFact } from '../breeding/facts.ts'
 import type { Desk } from './desk.ts'
-import type { Place } from './place.ts'
 import type { FormName, Values } from './forms/form.ts'
 import type { Message } from './message.ts'
 import type { Now } from './now.ts'
+import type { Place } from './place.ts'
 import type { PlaceAct } from './places/acts.ts'
 import type { Saving } from './saving.ts'
 
@@ -53,7 +53,7 @@ export type Action =
   | { readonly do: 'clock'; readonly now: Now }
 
 /** Slips that a key opens. */
-export type SlipAsked = 'menu' | 'day' | 'initials' | 'search' | 'copy' | 'older'
+export type SlipAsked = 'menu' | 'go' | 'day' | 'initials' | 'search' | 'copy' | 'older'
 
 /** `quit-unsaved`: the user has been told what is not saved. */
 export type Leave = 'quit' | 'quit-unsaved' | 'interrupt' | 'suspend'

@@ -5,46 +5,33 @@
 import { plusDays } from '../breeding/day.ts'
 import type { Action } from '../morning/action.ts'
 import { type Desk, placeOf, type Slip, subjectOf } from '../morning/desk.ts'
-import type { Place } from '../morning/place.ts'
 import { whyNot } from '../morning/may.ts'
 import { because, type Message } from '../morning/message.ts'
+import type { Place } from '../morning/place.ts'
+import { openAhead } from '../morning/places/ahead.ts'
+import { openBulls } from '../morning/places/bulls.ts'
+import { openScanning } from '../morning/places/scanning.ts'
+import { openSeason } from '../morning/places/season.ts'
+import { openSetUp } from '../morning/places/set-up.ts'
+import { openStraws } from '../morning/places/straws.ts'
+import { openTurnOut } from '../morning/places/turn-out.ts'
+import { aheadKeys } from './ahead/keys.ts'
+import { type Binding, type KeyGroup, noView, plain, type View } from './binding.ts'
+import { bullsKeys } from './bulls/keys.ts'
 import type { KeyName } from './input/split.ts'
-import { type helpWords, type KeyMeaning, keyNames, keyWords, usualWords } from './words/keys.ts'
+import { scanningKeys } from './scanning/keys.ts'
+import { seasonKeys } from './season/keys.ts'
+import { setUpKeys } from './set-up/keys.ts'
+import { strawsKeys } from './straws/keys.ts'
+import { turnOutKeys } from './turn-out/keys.ts'
+import { type KeyMeaning, keyNames, keyWords, usualWords } from './words/keys.ts'
 import { screenWords } from './words/screen.ts'
 
-/** What a key needs to know of the screen: how many rows are in sight. */
-export interface View {
-  readonly rows: number
-  /** Furthest that a page or slip without a pointer (help, cautions) can be moved up, in lines. */
-  readonly furthest: number
-}
-
-const noView: View = { rows: 1, furthest: 0 }
-
-export type KeyGroup = keyof typeof helpWords.groups
-
-export interface Binding {
-  readonly name: KeyMeaning
-  readonly keys: readonly KeyName[]
-  readonly does: (desk: Desk, key: KeyName, view: View) => Action
-  /** Part of the help it stands in; absent: no need to explain. */
-  readonly group?: KeyGroup
-  /** Place in the foot of the screen, the lowest first; absent: not there. */
-  readonly foot?: number
-  /** Other words than the usual label, where it depends on what is shown; empty: not in the foot now. */
-  readonly label?: (desk: Desk, view: View) => string | undefined
-}
+export type { Binding, KeyGroup, View } from './binding.ts'
 
 /** Stands for every printed character. */
 const LETTERS: KeyName = 'letters'
 const DIGITS = ['0', '1', '2', '3', '4', '5', '6', '7', '8', '9'] as const
-
-const plain = (
-  name: KeyMeaning,
-  keys: readonly KeyName[],
-  action: Action,
-  more: Pick<Binding, 'group' | 'foot' | 'label'> = {},
-): Binding => ({ name, keys, does: () => action, ...more })
 
 const usualLabel = (desk: Desk): string | undefined => {
   const her = subjectOf(desk)
@@ -120,6 +107,15 @@ const finding: readonly Binding[] = [
   plain('search', ['/'], { do: 'slip', slip: 'search' }, { group: 'move' }),
 ]
 
+/** To another screen. */
+const go = plain('go', ['g'], { do: 'slip', slip: 'go' }, { group: 'move', foot: 8 })
+
+const goTo = (name: KeyMeaning, key: KeyName, open: (desk: Desk) => Place): Binding => ({
+  name,
+  keys: [key],
+  does: (desk) => ({ do: 'open', place: open(desk) }),
+})
+
 const anywhere: readonly Binding[] = [
   plain('back', ['esc'], { do: 'back' }, { group: 'move' }),
   plain('help', ['?'], { do: 'open', place: { at: 'help', top: 0 } }, { group: 'program', foot: 6 }),
@@ -134,7 +130,34 @@ const always: readonly Binding[] = [
   plain('suspend', ['ctrl+z'], { do: 'leave', how: 'suspend' }, { group: 'program' }),
 ]
 
+/** Moving about on a page whose pointer the screen knows the end of. */
+const movingWithin: readonly Binding[] = moving.map(
+  (binding): Binding => ({
+    ...binding,
+    does: (desk, key, view) => ({ ...binding.does(desk, key, view), most: view.furthest }) as Action,
+  }),
+)
+
+/** The keys of a screen of its own, and those that every such screen has. */
+const own = (keys: readonly Binding[]): readonly Binding[] => {
+  const taken = new Set(keys.flatMap((binding) => binding.keys))
+  const common = [
+    ...movingWithin,
+    ...takingBack,
+    go,
+    ...anywhere.map((binding) => (binding.name === 'back' ? { ...binding, foot: 9 } : binding)),
+  ]
+  return [...keys, ...common.filter((binding) => !binding.keys.some((key) => taken.has(key)))]
+}
+
 const screens: Readonly<Record<Place['at'], readonly Binding[]>> = {
+  ahead: own(aheadKeys),
+  season: own(seasonKeys),
+  straws: own(strawsKeys),
+  bulls: own(bullsKeys),
+  scanning: own(scanningKeys),
+  'turn-out': own(turnOutKeys),
+  'set-up': own(setUpKeys),
   'morning-list': [
     ...recording,
     plain('menu', ['m'], { do: 'slip', slip: 'menu' }, { group: 'more', foot: 9 }),
@@ -159,6 +182,7 @@ const screens: Readonly<Record<Place['at'], readonly Binding[]>> = {
     { name: 'today', keys: ['t'], does: (desk) => ({ do: 'day', day: desk.now.day }), group: 'day' },
     plain('some-day', ['d'], { do: 'slip', slip: 'day' }, { group: 'day' }),
     plain('initials', ['i'], { do: 'slip', slip: 'initials' }, { group: 'program' }),
+    go,
     ...anywhere,
   ],
   animal: [
@@ -169,15 +193,11 @@ const screens: Readonly<Record<Place['at'], readonly Binding[]>> = {
     ...moving,
     ...finding,
     plain('initials', ['i'], { do: 'slip', slip: 'initials' }, { group: 'program' }),
+    go,
     ...anywhere.map((binding) => (binding.name === 'back' ? { ...binding, foot: 1 } : binding)),
   ],
   help: [
-    ...moving.map(
-      (binding): Binding => ({
-        ...binding,
-        does: (desk, key, view) => ({ ...binding.does(desk, key, view), most: view.furthest }) as Action,
-      }),
-    ),
+    ...movingWithin,
     plain('back', ['esc', '?', 'enter'], { do: 'back' }, { foot: 1 }),
     plain('quit', ['q'], { do: 'leave', how: 'quit' }, { foot: 2 }),
   ],
@@ -207,6 +227,16 @@ const slips: Readonly<Record<Slip['is'], readonly Binding[]>> = {
   menu: [
     cancel,
     ...recording.filter((binding) => binding.name !== 'look-all').map(({ foot: _foot, ...rest }) => rest),
+  ],
+  go: [
+    goTo('go-ahead', 'a', openAhead),
+    goTo('go-season', 's', openSeason),
+    goTo('go-scanning', 'v', openScanning),
+    goTo('go-straws', 'f', openStraws),
+    goTo('go-bulls', 'b', openBulls),
+    goTo('go-turn-out', 'm', openTurnOut),
+    goTo('go-set-up', 'e', openSetUp),
+    cancel,
   ],
   day: [accept('take'), cancel, ...typing],
   initials: [accept('take'), cancel, ...typing],

@@ -2,9 +2,9 @@
 import type { Day } from '../../breeding/day.ts'
 import type { Step } from '../action.ts'
 import { type Desk, placeOf, subjectOf, withDay } from '../desk.ts'
-import type { Place } from '../place.ts'
 import { foundByNumber } from '../find.ts'
 import { moved, movedBySection, pageOf, pointedAt } from '../page.ts'
+import type { Place } from '../place.ts'
 
 /** Digits of a number being typed. */
 const LONGEST_NUMBER = 16
@@ -41,9 +41,11 @@ export function digit(desk: Desk, typed: string): Step {
   return { desk: { ...desk, typed: number, said: undefined, ...(page === undefined ? {} : { page }) } }
 }
 
-export const open = (desk: Desk, place: Place): Step => ({
-  desk: { ...desk, typed: '', said: undefined, places: [...desk.places, place] },
-})
+/** Opens a screen on top of those that lie open; one that lies open already is not opened twice. */
+export function open(desk: Desk, place: Place): Step {
+  const below = desk.places.filter((one) => one.at === 'morning-list' || one.at !== place.at)
+  return { desk: { ...desk, typed: '', said: undefined, slip: undefined, places: [...below, place] } }
+}
 
 export function openAnimal(desk: Desk): Step {
   const her = subjectOf(desk)

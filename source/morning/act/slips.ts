@@ -19,7 +19,7 @@ const withSlip = (desk: Desk, slip: Slip | undefined): Step => ({ desk: { ...des
 
 export function openSlip(desk: Desk, slip: SlipAsked): Step {
   const cleared = { ...desk, said: undefined }
-  if (slip === 'menu') return withSlip(cleared, { is: 'menu' })
+  if (slip === 'menu' || slip === 'go') return withSlip(cleared, { is: slip })
   if (slip === 'day') return withSlip(cleared, { is: 'day', text: '', wrong: false })
   if (slip === 'search') return withSlip(cleared, { is: 'search', text: '', at: 0 })
   if (slip === 'copy') return withSlip(cleared, { is: 'copy', text: '' })

@@ -1,8 +1,8 @@
 /** The page of one animal: who she is and how she stands, then every fact on record with the pointer on one. */
 import type { AnimalRecord } from '../../breeding/book.ts'
 import type { Desk } from '../../morning/desk.ts'
-import type { Place } from '../../morning/place.ts'
 import { rowOf } from '../../morning/page.ts'
+import type { Place } from '../../morning/place.ts'
 import { bit, type Line } from '../line.tsx'
 import type { Theme } from '../theme.ts'
 import { animalWords } from '../words/animal.ts'

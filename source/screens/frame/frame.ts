@@ -6,6 +6,8 @@ import { helpLines } from '../help/page.ts'
 import type { View } from '../keys.ts'
 import { bit, type Line } from '../line.tsx'
 import { columnsFor, type Drawing, itemLine, longestNumber } from '../morning-list/rows.ts'
+import { ownPage } from '../own-pages.ts'
+import { type PageLines, type Room, wholePage } from '../page-lines.ts'
 import { pages, type Size, windowFrom } from '../size.ts'
 import { openingLines } from '../slips/opening.ts'
 import { slipLines } from '../slips/slip.ts'
@@ -56,9 +58,9 @@ export function frameOf(desk: Desk, size: Size, theme: Theme, top: number): Fram
   const strip = desk.slip === undefined && widths.second === 0 ? stripLines(desk, size, theme) : []
   const under = desk.slip === undefined ? strip : slip
   const height = Math.max(0, rest - under.length)
-  const page = pageLines(desk, widths.first, height, theme, top)
-  const beside = widths.second === 0 ? [] : besideLines(desk, widths.second, theme)
-  const view = { rows: Math.max(1, height), furthest: opening?.furthest ?? Math.max(0, page.total - height) }
+  const page = pageLines(desk, { cells: widths.first, height, beside: widths.second, theme, before: top })
+  const beside = widths.second === 0 ? [] : (page.beside ?? besideLines(desk, widths.second, theme))
+  const view = { rows: Math.max(1, height), furthest: opening?.furthest ?? page.furthest }
   return {
     head,
     body: filled(page.lines, height),
@@ -76,36 +78,27 @@ const filled = (lines: readonly Line[], height: number): readonly Line[] =>
     ? lines.slice(0, height)
     : [...lines, ...Array.from({ length: height - lines.length }, (): Line => [])]
 
-interface PageLines {
-  readonly lines: readonly Line[]
-  readonly total: number
-  readonly top: number
-}
-
-function pageLines(desk: Desk, cells: number, height: number, theme: Theme, before: number): PageLines {
+function pageLines(desk: Desk, room: Room): PageLines {
   const place = placeOf(desk)
-  if (place.at === 'help') {
-    const lines = helpLines(desk, cells, theme)
-    return { lines: lines.slice(place.top, place.top + height), total: lines.length, top: place.top }
-  }
-  if (place.at === 'animal') {
-    const animal = desk.book.animals.get(place.animal)
-    if (animal === undefined) return { lines: [], total: 0, top: 0 }
-    const { top: about, facts } = animalPage(desk, animal, place, cells, theme)
-    const kept = about.slice(0, Math.max(0, height - LEAST_BODY))
-    const room = Math.max(0, height - kept.length)
-    const top = windowFrom(0, place.pointer, facts.length, room)
-    return { lines: [...kept, ...facts.slice(top, top + room)], total: facts.length, top: 0 }
-  }
-  return listLines(desk, cells, height, theme, before)
+  const { cells, height, theme } = room
+  if (place.at === 'morning-list') return listLines(desk, room)
+  if (place.at === 'help') return wholePage(helpLines(desk, cells, theme), room, place.top)
+  if (place.at !== 'animal') return ownPage(desk, place, room)
+  const animal = desk.book.animals.get(place.animal)
+  if (animal === undefined) return { lines: [], furthest: 0, top: 0 }
+  const { top: about, facts } = animalPage(desk, animal, place, cells, theme)
+  const kept = about.slice(0, Math.max(0, height - LEAST_BODY))
+  const rest = Math.max(0, height - kept.length)
+  const top = windowFrom(0, place.pointer, facts.length, rest)
+  return { lines: [...kept, ...facts.slice(top, top + rest)], furthest: facts.length - 1, top: 0 }
 }
 
-function listLines(desk: Desk, cells: number, height: number, theme: Theme, before: number): PageLines {
+function listLines(desk: Desk, { cells, height, theme, before }: Room): PageLines {
   const { page, book } = desk
   if (page.items.length === 0)
     return {
       lines: [[], [bit(` ${screenWords.nothing}`, 'strong')], [bit(` ${screenWords.nothingWhy}`)]],
-      total: 0,
+      furthest: 0,
       top: 0,
     }
   const columns = columnsFor(cells, longestNumber(page))
@@ -116,7 +109,7 @@ function listLines(desk: Desk, cells: number, height: number, theme: Theme, befo
     .map((item, index) => itemLine(item, top + index === page.pointer, drawing))
   return {
     lines: withMore(lines, top > 0, top + height < page.items.length, theme),
-    total: page.items.length,
+    furthest: page.items.length - 1,
     top,
   }
 }

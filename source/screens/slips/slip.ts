@@ -11,6 +11,7 @@ import { type Bit, bit, type Line } from '../line.tsx'
 import type { Theme } from '../theme.ts'
 import { fill, wrap } from '../width.ts'
 import { questionWords } from '../words/forms.ts'
+import { keyWords } from '../words/keys.ts'
 import { deedWords } from '../words/messages.ts'
 import { screenWords } from '../words/screen.ts'
 import { formLines } from './form.ts'
@@ -32,6 +33,8 @@ export function slipLines(desk: Desk, cells: number, most: number, theme: Theme)
       ]
     case 'menu':
       return menuLines(desk, cells, theme)
+    case 'go':
+      return goLines(desk, cells, theme)
     case 'day':
       return [
         title(screenWords.dayTitle, cells, theme),
@@ -105,6 +108,23 @@ function menuLines(desk: Desk, cells: number, theme: Theme): Line[] {
         ),
       ],
     ),
+  ]
+}
+
+/** The screens there are, a letter each. */
+function goLines(desk: Desk, cells: number, theme: Theme): Line[] {
+  return [
+    title(screenWords.goTitle, cells, theme),
+    ...bindingsNow(desk)
+      .filter((binding) => binding.name.startsWith('go-'))
+      .map((binding): Line => {
+        const { keys, label } = shown(desk, binding)
+        return [
+          bit(` ${fill(keys, 3, theme.signs.cut)}`, 'key'),
+          bit(fill(label, 20, theme.signs.cut)),
+          bit(keyWords[binding.name].help, 'faint'),
+        ]
+      }),
   ]
 }
 

@@ -26,6 +26,7 @@ export const screenWords = {
   done: (count: number): string => `${count} done`,
   animals: (count: number): string => `${count} ${count === 1 ? 'animal' : 'animals'}`,
   typed: (typed: string): string => `Number ${typed}`,
+  goTitle: 'Go to',
   searchTitle: 'Name, number or ear tag',
   searchNone: 'No animal like that.',
   dayTitle: 'The list of which day?',
