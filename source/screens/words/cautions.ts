@@ -1,61 +1,8 @@
-/** Cautions, in the program's own words: short where the danger is, in full once a day. They defer to law and vet. */
-import type { Section } from '../../breeding/list.ts'
+/** The cautions of the forms. The words themselves are shared with what is printed. */
 import type { FormName } from '../../morning/forms/form.ts'
+import type { CautionName } from '../../words/cautions.ts'
 
-interface Caution {
-  readonly short: string
-  readonly full: string
-}
-
-/**
- * Sources: Health and Safety Executive (HSE, UK) and HSENI, Health and Safety Authority (Ireland) and WorkSafe New
- * Zealand on bulls, crushes and lone working; SDSU Extension and BCGA CP30 on liquid nitrogen; UK data sheets for
- * cloprostenol; UK Health Security Agency on pregnancy and livestock; WorkSafe NZ and WA on leptospirosis and Q fever.
- */
-export const cautions = {
-  crush: {
-    short: 'in a crush, arms out of the rails',
-    full: 'Serving and checking: catch her in a crush and keep your arms out of the rails. Alone only when someone knows where you are and when you will be back.',
-  },
-  nitrogen: {
-    short: 'nitrogen: air, eyes, dry gloves',
-    full: 'Liquid nitrogen burns at -196 C and drives the air out of a room without warning: fresh air, eye protection, loose dry gloves, and never in a closed vehicle with people.',
-  },
-  bull: {
-    short: 'no bull is safe, never alone',
-    full: 'No bull is safe, the quiet ones least of all. Never work him alone or on foot in the open, never bring him through the parlour, know your way out, tell someone, put up signs where the public may walk.',
-  },
-  hygiene: {
-    short: 'gloves, wash',
-    full: 'Checks: gloves on and hands washed, against leptospirosis and Q fever.',
-  },
-  hormones: {
-    short: 'hormones: check first, vet’s prescription',
-    full: 'Prostaglandin ends a pregnancy: have her checked first. Women who are or may be pregnant and people with asthma keep clear of it. It needs the vet’s prescription.',
-  },
-  catching: {
-    short: 'gloves, keep her apart, ring the vet',
-    full: 'Treat every loss as catching: gloves, keep her apart, ring the vet. Pregnant women keep away from losses and calvings.',
-  },
-  law: {
-    short: '',
-    full: 'Who may inseminate, scan or treat depends on local law: follow it, and your vet.',
-  },
-} as const satisfies Record<string, Caution>
-
-export type CautionName = keyof typeof cautions
-
-/** The cautions of a section. */
-export const cautionsOf: Readonly<Record<Section, readonly CautionName[]>> = {
-  'take-care': [],
-  serve: ['crush', 'nitrogen'],
-  'second-service': ['crush', 'nitrogen'],
-  'repeat-heat-watch': [],
-  'pregnancy-check': ['crush', 'hygiene'],
-  'sweep-bull': ['bull'],
-  'no-heat-seen': ['hormones'],
-  'heat-record': [],
-}
+export { type CautionName, cautions, cautionsOf } from '../../words/cautions.ts'
 
 /** The caution that stands in a form. */
 export const cautionOfForm: Readonly<Partial<Record<FormName, CautionName>>> = {
