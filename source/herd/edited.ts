@@ -44,8 +44,7 @@ export async function readEdited(
       problems: [fault('herd-format-unknown', path, { found: format as number, known: currentFormat })],
     }
   }
-  const found = checkFacts(now)
-  const faults = found.filter((problem) => problem.severity === 'fault')
+  const faults = checkFacts(now).filter((problem) => problem.severity === 'fault')
   if (faults.length > 0) {
     const invalid = fault('herd-invalid', path, { count: faults.length })
     const named = faults.slice(0, namedProblems).map((each) => inFile(each, path, text, now.length))
@@ -60,7 +59,6 @@ export async function readEdited(
       facts: now as Fact[],
       lines: [],
     },
-    notices: found,
   }
 }
 

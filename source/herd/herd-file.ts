@@ -17,7 +17,7 @@ export interface HerdFile extends Header {
  */
 export type Reading =
   | { readonly state: 'sound'; readonly herd: HerdFile }
-  | { readonly state: 'edited'; readonly herd: HerdFile; readonly notices: readonly Problem[] }
+  | { readonly state: 'edited'; readonly herd: HerdFile }
   | { readonly state: 'fault'; readonly problems: readonly Problem[] }
 
 /** A problem on its way out of an operation; becomes data again where the operation ends. */

@@ -2,6 +2,7 @@
  * The herd file while it is open: its facts in memory, and the recording of new ones. A fact counts as recorded
  * only when it is on the disk itself; until then it stands apart as not saved.
  */
+import { isDeepStrictEqual } from 'node:util'
 import type { Low } from 'lowdb'
 import type { Fact, NewFact } from '../breeding/facts.ts'
 import type { Outcome, Problem } from '../breeding/problem.ts'
@@ -107,7 +108,7 @@ export class HerdStore {
    * the first frame stands.
    */
   async prepare(): Promise<void> {
-    await this.#gate.refusals(this.facts, [], [])
+    await this.#gate.refusals(this.#parts.low.data, [], [])
     await breathe()
     this.#parts.world.lock.prepare()
   }
@@ -150,8 +151,8 @@ export class HerdStore {
     return this.#inTurn(async () => {
       if (this.#state.unsaved.length > 0) await this.#save(false)
       else await this.#look()
-      const copies = await this.#copies.look(this.#parts.low.data)
-      if (copies) this.#change({})
+      await this.#copies.look(this.#parts.low.data)
+      this.#change({})
     })
   }
 
@@ -186,7 +187,7 @@ export class HerdStore {
     const added: Action[] = []
     for (const action of this.#waiting.splice(0)) {
       const pending = [...this.#state.unsaved, ...added.flatMap((each) => each.facts)]
-      const problems = await this.#gate.refusals(this.#parts.low.data.facts, pending, action.facts)
+      const problems = await this.#gate.refusals(this.#parts.low.data, pending, action.facts)
       if (problems.length > 0) action.outcome = { ok: false, problems }
       else added.push(action)
     }
@@ -220,13 +221,9 @@ export class HerdStore {
   async #look(): Promise<void> {
     const { world, paths, path, low, durable } = this.#parts
     try {
-      const lost = await durable.look()
-      if (lost === undefined) {
-        if (this.#state.trouble.length > 0) this.#change({ trouble: [] })
-        return
-      }
+      const lost = (await durable.look()) ?? []
       low.data = durable.saved
-      this.#readOnly = await whyReadOnly(world, paths, path, durable.edited)
+      if (this.mode === 'read-only') this.#readOnly = await whyReadOnly(world, paths, path, durable.edited)
       this.#change({ unsaved: lost, trouble: [] })
       if (lost.length > 0) await this.#save(false)
     } catch (error) {
@@ -234,16 +231,21 @@ export class HerdStore {
     }
   }
 
+  /** Makes the next state and tells of it, where anything is different. */
   #change(change: Partial<HerdState>): void {
     const { facts, revision } = this.#parts.low.data
-    this.#state = {
-      ...this.#state,
+    const before = this.#state
+    const next: HerdState = {
+      ...before,
       facts,
       revision,
       mode: this.#readOnly.length > 0 ? 'read-only' : 'writable',
       problems: [...this.#readOnly, ...this.#parts.durable.notices, ...this.#copies.notices],
       ...change,
     }
+    if (next.facts === before.facts && isDeepStrictEqual({ ...next, facts: [] }, { ...before, facts: [] }))
+      return
+    this.#state = next
     for (const listener of this.#listeners) listener()
   }
 }

@@ -1,5 +1,4 @@
 import { join } from 'node:path'
-import { isDeepStrictEqual } from 'node:util'
 import { notice, type Problem } from '../../breeding/problem.ts'
 import { headerOf } from '../format.ts'
 import { type HerdFile, Refusal } from '../herd-file.ts'
@@ -31,16 +30,14 @@ export class CopiesBeside {
     return this.#notices
   }
 
-  /** Looks again where a file beside the herd or the herd itself changed. @returns whether the notices did */
-  async look(herd: HerdFile): Promise<boolean> {
+  /** Looks again where a file beside the herd or the herd itself changed. */
+  async look(herd: HerdFile): Promise<void> {
     const paths = (await this.#names()).map((name) => join(this.#paths.folder, name))
     const stamps = await Promise.all(paths.map((path) => stampText(this.#world, path)))
     const seen = paths.length === 0 ? '' : [herd.revision, ...stamps].join('\n')
-    if (seen === this.#seen) return false
+    if (seen === this.#seen) return
     this.#seen = seen
-    const before = this.#notices
     this.#notices = await this.#copiesAmong(paths, herd)
-    return !isDeepStrictEqual(before, this.#notices)
   }
 
   async #names(): Promise<string[]> {
