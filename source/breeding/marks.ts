@@ -10,7 +10,10 @@ export interface Marks {
   leftOn: Day | undefined
   toBull: Day[]
   examinedOn: Day | undefined
+  /** Planned for today. */
   fixedTime: ExaminedFact | undefined
+  /** The latest day before today for which one was planned. */
+  plannedBefore: Day | undefined
   condition: { day: Day; value: number } | undefined
   todays: AnimalFact[]
 }
@@ -25,6 +28,7 @@ export function marksOn(animal: AnimalRecord, today: Day): Marks {
     toBull: [],
     examinedOn: undefined,
     fixedTime: undefined,
+    plannedBefore: undefined,
     condition: undefined,
     todays: [],
   }
@@ -45,7 +49,9 @@ export function marksOn(animal: AnimalRecord, today: Day): Marks {
     else if (fact.kind === 'score') marks.condition = { day, value: fact.condition }
     else if (fact.kind === 'examined') {
       marks.examinedOn = day
-      if (fact.serveOn !== undefined && isoDay(fact.serveOn) === today) marks.fixedTime = fact
+      const planned = fact.serveOn === undefined ? undefined : isoDay(fact.serveOn)
+      if (planned === today) marks.fixedTime = fact
+      else if (planned !== undefined && planned < today) marks.plannedBefore = planned
     }
   }
   marks.onHold ||= openHold

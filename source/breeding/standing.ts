@@ -70,6 +70,8 @@ export interface Standing {
   readonly examinedOn: Day | undefined
   /** A fixed-time service planned for today. */
   readonly fixedTime: ExaminedFact | undefined
+  /** The latest day before today for which a fixed-time service was planned. */
+  readonly plannedBefore: Day | undefined
   /** Score of the last 60 days. */
   readonly condition: number | undefined
   /** Facts dated today, those that tick included. */
@@ -170,6 +172,7 @@ export function standingOn(book: HerdBook, animal: AnimalRecord, today: Day): St
     ),
     examinedOn: marks.examinedOn,
     fixedTime: marks.fixedTime,
+    plannedBefore: marks.plannedBefore,
     condition,
     todays: marks.todays,
   }

@@ -67,16 +67,16 @@ export const reasonWords: Readonly<Record<Reason, CodeWords>> = {
   'short-interval': {
     phrase: 'on heat too soon after a service',
     sentence: (policy) =>
-      `This heat came ${policy.shortIntervalFrom}-${policy.watchFrom - 1} days after a service: one of the two was no heat, or the cycle was short. See her stand before you use a second straw; twice in a row, ask the vet.`,
+      `Her last service is only ${policy.shortIntervalFrom}-${policy.watchFrom - 1} days back: one of the two was no heat, or the cycle was short. See her stand before you use a second straw; twice in a row, ask the vet.`,
   },
   hold: {
     phrase: 'on heat, on health hold',
     sentence: () => 'She is on heat and on health hold: the hold comes first.',
   },
   'unserved-heat': {
-    phrase: 'heat without a service',
+    phrase: 'no service on record',
     sentence: () =>
-      'A sure heat of two or three days ago has no service: record the service if it was done, void the heat if it was none.',
+      'A heat of two or three days ago, or a planned service, has no service on record: record it if it was done, void the heat if it was none.',
   },
   'no-service-fits': {
     phrase: 'in calf, to no known service',
@@ -184,7 +184,7 @@ export const warningWords: Readonly<Record<Warning, CodeWords>> = {
   'late-return': {
     phrase: 'late return',
     sentence: () =>
-      'She came back 25 days or more after an unchecked service: one in five such cows is in calf. Scan first if it can be had.',
+      'She was served before and nobody has checked her. Of cows that come back 25 days or more after a service one in five is in calf: scan first if it can be had.',
   },
   unsure: {
     phrase: 'check unsure',

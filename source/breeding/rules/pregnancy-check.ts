@@ -112,6 +112,7 @@ function finalCheck(standing: Standing, { policy }: RuleSetting): boolean {
     standing.today >= from &&
     !(tooYoungThen && standing.services.length === 0) &&
     !standing.calvings.some((calving) => calving.day > bullOut) &&
+    !standing.losses.some((lost) => lost > bullOut) &&
     !standing.cycles.some((cycle) => cycle.checks.some((check) => check.day >= from))
   )
 }

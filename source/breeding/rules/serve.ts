@@ -35,7 +35,9 @@ function daysToService(standing: Standing): number | undefined {
 
 /** What says that she may be in calf all the same: a scan first if it can be had. */
 function perhapsInCalf(standing: Standing): readonly Warning[] {
-  const late = (daysToService(standing) ?? 0) >= LATE_RETURN && unchecked(standing)
+  // A planned service is no return: she may be in calf whenever she was served before and nobody has looked.
+  const open = onHeat(standing) ? LATE_RETURN : 1
+  const late = (daysToService(standing) ?? 0) >= open && unchecked(standing)
   const unsure = standing.lastCheck?.fact.result === 'unsure'
   return [...(late ? (['late-return'] as const) : []), ...(unsure ? (['unsure'] as const) : [])]
 }

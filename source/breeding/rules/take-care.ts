@@ -1,4 +1,5 @@
 /** Section 1, Take care: a decision or a danger. It concerns every animal on every day. */
+import type { Day } from '../day.ts'
 import { calvedAtLeast, daysCalved, mayBeServed, onHeat, type Standing } from '../standing.ts'
 import {
   fitting,
@@ -13,7 +14,10 @@ import {
 
 /** A served-in-calf or a loss is shown for so many days. */
 const SHOWN_DAYS = 7
+/** A heat is still served the day after; from then on it is missed. The first that can is of the day before day 0. */
 const UNSERVED_FROM = 2
+/** A fixed-time service has its hour: the day after it is missed. */
+const PLAN_MISSED_FROM = 1
 const UNSERVED_TO = 3
 
 export const takeCare: Rule = (standing, setting) => {
@@ -93,28 +97,34 @@ function servingDecisions(standing: Standing, { policy }: RuleSetting) {
 const isShort = (interval: number | undefined, policy: RuleSetting['policy']): boolean =>
   interval !== undefined && interval >= policy.shortIntervalFrom && interval < policy.watchFrom
 
-/**
- * A sure heat, two or three days old, that could have been served and has no service. The first that can is that of
- * the day before the mating start.
- */
+/** A heat, or a planned fixed-time service, that could have been served and has no service. */
 function unservedHeat(standing: Standing, { policy }: RuleSetting): boolean {
-  const heat = standing.latestHeat
-  if (standing.phase !== 'ai' || standing.season === undefined || heat === undefined) return false
-  if (standing.barred || !standing.ready || !standing.female || standing.onHold) return false
-  const age = standing.today - heat.day
-  const served = standing.services.findLast((service) => service.day < heat.day)
-  const interval = served === undefined ? undefined : heat.day - served.day
-  return (
-    heat.sure &&
-    heat.service === undefined &&
-    age >= UNSERVED_FROM &&
-    age <= UNSERVED_TO &&
-    heat.day >= standing.season.matingStart - 1 &&
-    mayBeServed(standing, policy.chances) &&
-    calvedAtLeast(standing, policy.calvedToServe, heat.day) &&
-    !isShort(interval, policy)
-  )
+  const { phase, season, latestHeat: heat, plannedBefore, today } = standing
+  if (phase !== 'ai' || season === undefined || standing.onHold) return false
+  if (standing.barred || !standing.ready || !standing.female || !mayBeServed(standing, policy.chances))
+    return false
+  const missed = (day: Day, from: number): boolean => {
+    const served = standing.services.findLast((service) => service.day < day)
+    const interval = served === undefined ? undefined : day - served.day
+    return (
+      today - day >= from &&
+      today - day <= UNSERVED_TO &&
+      day >= season.matingStart - 1 &&
+      calvedAtLeast(standing, policy.calvedToServe, day) &&
+      !isShort(interval, policy)
+    )
+  }
+  const heatMissed = heat?.sure === true && heat.service === undefined && missed(heat.day, UNSERVED_FROM)
+  const planMissed =
+    plannedBefore !== undefined &&
+    !onHeat(standing) &&
+    !standing.services.some((service) => service.day >= plannedBefore) &&
+    missed(plannedBefore, PLAN_MISSED_FROM)
+  return heatMissed || planMissed
 }
+
+const heatIsRecent = ({ latestHeat, today }: Standing): boolean =>
+  latestHeat !== undefined && today - latestHeat.day <= UNSERVED_TO
 
 function lostLately(standing: Standing): boolean {
   const lost = standing.losses.at(-1)
@@ -127,8 +137,9 @@ function sinceOf(standing: Standing, reason: Placement['reasons'][0]): Pick<Plac
     case 'in-calf-heat':
     case 'calving-unknown':
     case 'hold':
-    case 'unserved-heat':
       return sinceHeat(standing)
+    case 'unserved-heat':
+      return heatIsRecent(standing) ? sinceHeat(standing) : sinceNothing
     case 'served-in-calf':
     case 'short-interval':
     case 'overdue':

@@ -138,11 +138,19 @@ describe('a fixed-time service planned for the day', () => {
   const onDay10 = planned(0, 10)
   table([
     ['Serve', cow(fresh, onDay10), 10, 'serve: fixed-time'],
-    ['the day before and the day after', cow(fresh, onDay10), 9, '-'],
-    ['the day after', cow(fresh, onDay10), 11, '-'],
+    ['the day before', cow(fresh, onDay10), 9, '-'],
+    ['the day after, not done', cow(fresh, onDay10), 11, 'take-care: unserved-heat'],
+    ['three days after, not done', cow(fresh, onDay10), 13, 'take-care: unserved-heat'],
+    ['four days after, not done', cow(fresh, onDay10), 14, '-'],
+    ['the day after, done', cow(fresh, onDay10, service(10)), 11, '-'],
     ['on heat as well', cow(fresh, onDay10, heat(10)), 10, 'serve: on-heat fixed-time'],
     ['planned today: nothing moves until midnight', cow(fresh, heat(0), planned(10, 10)), 10, '-'],
-    ['second service, 18 days', cow(fresh, service(-8), onDay10), 10, 'second-service: fixed-time'],
+    [
+      'second service, 18 days',
+      cow(fresh, service(-8), onDay10),
+      10,
+      'second-service: fixed-time (late-return)',
+    ],
     ['after a loss', cow(fresh, service(-30), loss(-10), onDay10), 10, 'second-service: fixed-time'],
     ['served two days ago', cow(fresh, service(8), onDay10), 10, 'take-care: short-interval'],
     ['served yesterday', cow(fresh, service(9), onDay10), 10, '-'],
