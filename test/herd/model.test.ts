@@ -2,6 +2,8 @@
 import { test } from 'vitest'
 import { liveAtRandom } from './support/model.ts'
 
-test('commit, fault, kill, power cut, reopen, merge and two programs at random: every acknowledged fact stays', async () => {
-  await liveAtRandom(5000)
+test('commit, fault, kill, power cut, reopen, merge and two programs at random: every acknowledged fact stays', {
+  timeout: 120_000,
+}, async () => {
+  await liveAtRandom(4000)
 })

@@ -72,7 +72,7 @@ async function judge(path: string, writers: readonly Writer[], kills: number): P
 /**
  * Three writers, of which one is killed again and again, in the middle of its work, and started anew.
  *
- * @param kills how many at most, @param seconds how long at most, @param seed which one and when
+ * @param kills how many, @param seconds after which three are enough, @param seed which one and when
  */
 export async function killWriters(
   folder: string,
@@ -92,7 +92,7 @@ export async function killWriters(
   const running = [start(0), start(1), start(2)]
   const end = performance.now() + seconds * 1000
   let killed = 0
-  for (; killed < kills && performance.now() < end; killed += 1) {
+  for (; killed < Math.min(3, kills) || (killed < kills && performance.now() < end); killed += 1) {
     const place = Math.floor(random() * running.length)
     const victim = running[place]
     while (victim !== undefined && victim.saved.length === 0 && victim.process.exitCode === null)
