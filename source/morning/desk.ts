@@ -7,7 +7,7 @@ import { morningList } from '../breeding/morning-list.ts'
 import { standingOn } from '../breeding/standing.ts'
 import { foundByNumber } from './find.ts'
 import type { OpenForm } from './forms/edit.ts'
-import type { Setting } from './forms/form.ts'
+import type { HerdSetting, Setting } from './forms/form.ts'
 import { type History, historyOf } from './history.ts'
 import { because, type Message } from './message.ts'
 import type { Now } from './now.ts'
@@ -150,15 +150,18 @@ const subject = (desk: Desk, animal: AnimalRecord): Subject => ({ animal, row: r
 /** The date that facts are meant for: the day shown, today at the latest. */
 export const dateFor = (desk: Desk): string => dayIso(Math.min(desk.page.list.day, desk.now.day) as Day)
 
+/** What forms about the herd as a whole are told. */
+export const herdSettingOf = (desk: Desk): HerdSetting => ({
+  book: desk.book,
+  now: desk.now,
+  by: desk.by,
+  date: dateFor(desk),
+})
+
 /** What forms and the usual thing are told about an animal. */
-export function settingOf(desk: Desk, animal: AnimalRecord, row: Row | undefined): Setting {
-  return {
-    book: desk.book,
-    now: desk.now,
-    by: desk.by,
-    animal,
-    row,
-    standing: standingOn(desk.book, animal, desk.page.list.day),
-    date: dateFor(desk),
-  }
-}
+export const settingOf = (desk: Desk, animal: AnimalRecord, row: Row | undefined): Setting => ({
+  ...herdSettingOf(desk),
+  animal,
+  row,
+  standing: standingOn(desk.book, animal, desk.page.list.day),
+})

@@ -1,5 +1,5 @@
 /** A fact in words, on one line. */
-import type { AnimalFact, StrawKind } from '../breeding/facts.ts'
+import type { AnimalFact, NewFact, StrawKind } from '../breeding/facts.ts'
 import { safeText } from './safe.ts'
 
 export const strawNames: Readonly<Record<StrawKind, string>> = {
@@ -19,7 +19,7 @@ const because = (reason: string | undefined): string | undefined =>
  *
  * @example factWords(serviceFact) // 'served by AI, S17 sexed, batch 4'
  */
-export function factWords(fact: AnimalFact): string {
+export function factWords(fact: NewFact<AnimalFact>): string {
   switch (fact.kind) {
     case 'heat':
       return said([

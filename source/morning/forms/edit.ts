@@ -2,13 +2,11 @@
 import { dayIso, plusDays } from '../../breeding/day.ts'
 import type { NewFact } from '../../breeding/facts.ts'
 import type { Problem } from '../../breeding/problem.ts'
-import type { Field, FormName, Pick, Setting, Values } from './form.ts'
-import { forms } from './forms.ts'
+import type { Field, FormName, HerdFormName, HerdSetting, Pick, Setting, Values } from './form.ts'
+import { type Chosen, formInHand } from './forms.ts'
 import { readTypedDay } from './reader.ts'
 
-export interface OpenForm {
-  readonly name: FormName
-  readonly setting: Setting
+export type OpenForm = Chosen & {
   readonly fields: readonly Field[]
   readonly values: Values
   /** Index of the field that keys go to. */
@@ -21,20 +19,34 @@ export interface OpenForm {
 }
 
 /**
- * Opens a form.
+ * Opens a form about an animal.
  *
- * @param with values that are known already; @param at name of the field to begin in
+ * @param values that are known already; @param at name of the field to begin in
  * @example openForm('check', setting, { result: 'pregnant' }, 'age').values.result // 'pregnant'
  */
-export function openForm(name: FormName, setting: Setting, values: Values = {}, at?: string): OpenForm {
-  const form = forms[name]
-  const fields = form.fields(setting)
+export const openForm = (name: FormName, setting: Setting, values?: Values, at?: string): OpenForm =>
+  opened({ name, setting }, values, at)
+
+/**
+ * Opens a form about the herd as a whole.
+ *
+ * @example openHerdForm('nitrogen', setting, { flask: 'house' }, 'depth').values.flask // 'house'
+ */
+export const openHerdForm = (
+  name: HerdFormName,
+  setting: HerdSetting,
+  values?: Values,
+  at?: string,
+): OpenForm => opened({ name, setting }, values, at)
+
+function opened(chosen: Chosen, values: Values = {}, at?: string): OpenForm {
+  const form = formInHand(chosen)
+  const fields = form.fields()
   const index = at === undefined ? 0 : fields.findIndex((field) => field.name === at)
   return {
-    name,
-    setting,
+    ...chosen,
     fields,
-    values: { ...form.begin(setting), ...values },
+    values: { ...form.begin(), ...values },
     at: Math.max(0, index),
     fresh: true,
     wrong: {},
@@ -86,6 +98,7 @@ function choose(form: OpenForm, name: string, choice: string): OpenForm {
   const match = filler.picks?.find(
     (pick) => pick.fills[name] === choice && pick.fills[filler.name] === chosen,
   )
+  if (match === undefined && filler.open === true) return changed(form, { [name]: choice })
   const others = Object.keys(filler.picks?.[0]?.fills ?? {}).filter(
     (other) => other !== name && other !== filler.name,
   )
@@ -93,13 +106,15 @@ function choose(form: OpenForm, name: string, choice: string): OpenForm {
   return changed(form, { ...cleared, [name]: choice })
 }
 
-/** The first suggestion that begins with what is typed. */
-export const pickOf = (field: Field, typed: string): Pick | undefined =>
-  typed.trim() === ''
-    ? undefined
-    : field.picks?.find((pick) =>
-        pick.fills[field.name]?.toLowerCase().startsWith(typed.trim().toLowerCase()),
-      )
+/** The first suggestion that begins with what is typed; of a field where something new may be typed, that is it. */
+export function pickOf(field: Field, typed: string): Pick | undefined {
+  const text = typed.trim().toLowerCase()
+  if (text === '') return undefined
+  return field.picks?.find((pick) => {
+    const whole = pick.fills[field.name]?.toLowerCase()
+    return field.open === true ? whole === text : whole?.startsWith(text)
+  })
+}
 
 /** Takes the last character of the field away. */
 export function rubIn(form: OpenForm): OpenForm {
@@ -156,12 +171,13 @@ export function completed(form: OpenForm): Values {
  */
 export function accept(form: OpenForm): { facts: readonly NewFact[] } | { form: OpenForm } {
   const values = completed(form)
-  const read = forms[form.name].read(values, form.setting)
+  const inHand = formInHand(form)
+  const read = inHand.read(values)
   if (read.wrong !== undefined) {
     const at = form.fields.findIndex((field) => read.wrong[field.name] !== undefined)
     return { form: { ...form, values, wrong: read.wrong, at: Math.max(0, at), fresh: true } }
   }
-  const danger = forms[form.name].danger?.(values, form.setting)
+  const danger = inHand.danger(values)
   if (danger !== undefined && form.danger !== danger) return { form: { ...form, values, danger } }
   return { facts: read.facts }
 }

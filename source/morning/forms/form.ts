@@ -28,6 +28,11 @@ export const formNames = [
 ] as const
 export type FormName = (typeof formNames)[number]
 
+/** Kinds of forms about the herd as a whole. */
+export const herdFormNames = ['delivery', 'stock-take', 'spoiled', 'nitrogen'] as const
+export type HerdFormName = (typeof herdFormNames)[number]
+export type AnyFormName = FormName | HerdFormName
+
 /** Text of each field by its name; empty where nothing is known. */
 export type Values = Readonly<Record<string, string>>
 
@@ -41,6 +46,8 @@ export interface Field {
   readonly choices?: readonly string[]
   /** Of a pick: what may be chosen, the best first. */
   readonly picks?: readonly Pick[]
+  /** Of a pick: something new may be typed, so that nothing is completed; only what is typed whole is recognised. */
+  readonly open?: boolean
   readonly optional?: boolean
 }
 
@@ -51,18 +58,22 @@ export interface Pick {
   readonly left?: number
 }
 
-/** What a form knows of the herd while it is open. */
-export interface Setting {
+/** What every form knows of the herd while it is open. */
+export interface HerdSetting {
   readonly book: HerdBook
   readonly now: Now
   readonly by: string | undefined
+  /** The day that the facts are meant for unless changed: the day shown, today at the latest. */
+  readonly date: string
+}
+
+/** What a form about an animal knows besides. */
+export interface Setting extends HerdSetting {
   readonly animal: AnimalRecord
   /** Her row on the list shown. */
   readonly row: Row | undefined
   /** Her standing on the day shown. */
   readonly standing: Standing
-  /** The day that the facts are meant for unless changed: the day shown, today at the latest. */
-  readonly date: string
 }
 
 /** What the values come to: facts, or what is wrong with which field. */
@@ -70,12 +81,14 @@ export type Reading =
   | { readonly facts: readonly NewFact[]; readonly wrong?: undefined }
   | { readonly wrong: Readonly<Record<string, Problem>> }
 
-export interface Form {
-  readonly name: FormName
-  readonly fields: (setting: Setting) => readonly Field[]
+/** A form: about an animal, or about the herd as a whole. */
+export interface Form<S extends HerdSetting = Setting, N extends AnyFormName = FormName> {
+  readonly name: N
+  readonly fields: (setting: S) => readonly Field[]
   /** What stands in the fields when the form opens. */
-  readonly begin: (setting: Setting) => Values
-  readonly read: (values: Values, setting: Setting) => Reading
+  readonly begin: (setting: S) => Values
+  readonly read: (values: Values, setting: S) => Reading
   /** Code of a danger that must be confirmed before these facts are recorded. */
-  readonly danger?: (values: Values, setting: Setting) => string | undefined
+  readonly danger?: (values: Values, setting: S) => string | undefined
 }
+export type HerdForm = Form<HerdSetting, HerdFormName>

@@ -1,11 +1,23 @@
 /** Every form by its name. */
 import { bullServiceForm, fromBullForm, withBullForm } from './bull.ts'
 import { checkForm } from './check.ts'
-import type { Form, FormName } from './form.ts'
+import type {
+  Field,
+  Form,
+  FormName,
+  HerdForm,
+  HerdFormName,
+  HerdSetting,
+  Reading,
+  Setting,
+  Values,
+} from './form.ts'
 import { examinedForm, holdForm, noteForm, scoreForm } from './health.ts'
 import { heatForm } from './heat.ts'
 import { barForm, calvingForm, dryForm, leftForm, lossForm, toBullForm, unbarForm } from './life.ts'
+import { nitrogenForm } from './nitrogen.ts'
 import { serviceForm } from './service.ts'
+import { deliveryForm, spoiledForm, stockTakeForm } from './straws.ts'
 
 export const forms: Readonly<Record<FormName, Form>> = {
   heat: heatForm,
@@ -26,3 +38,46 @@ export const forms: Readonly<Record<FormName, Form>> = {
   'from-bull': fromBullForm,
   'bull-service': bullServiceForm,
 }
+
+/** Every form about the herd as a whole by its name. */
+export const herdForms: Readonly<Record<HerdFormName, HerdForm>> = {
+  delivery: deliveryForm,
+  'stock-take': stockTakeForm,
+  spoiled: spoiledForm,
+  nitrogen: nitrogenForm,
+}
+
+/** A form by its name, with what it knows. */
+export interface ChosenForAnimal {
+  readonly name: FormName
+  readonly setting: Setting
+}
+export interface ChosenForHerd {
+  readonly name: HerdFormName
+  readonly setting: HerdSetting
+}
+export type Chosen = ChosenForAnimal | ChosenForHerd
+
+/** Whether a form is about the herd as a whole. */
+export const isForHerd = (chosen: Chosen): chosen is ChosenForHerd => chosen.name in herdForms
+
+/** What a form does once it knows what it needs. */
+export interface FormInHand {
+  readonly fields: () => readonly Field[]
+  readonly begin: () => Values
+  readonly read: (values: Values) => Reading
+  readonly danger: (values: Values) => string | undefined
+}
+
+const inHand = <S extends HerdSetting>(form: Form<S, FormName | HerdFormName>, setting: S): FormInHand => ({
+  fields: () => form.fields(setting),
+  begin: () => form.begin(setting),
+  read: (values) => form.read(values, setting),
+  danger: (values) => form.danger?.(values, setting),
+})
+
+/** The form that is chosen. */
+export const formInHand = (chosen: Chosen): FormInHand =>
+  isForHerd(chosen)
+    ? inHand(herdForms[chosen.name], chosen.setting)
+    : inHand(forms[chosen.name], chosen.setting)

@@ -2,7 +2,7 @@
 import { type Day, dayIso, plusDays, readDay } from '../../breeding/day.ts'
 import type { NewFact } from '../../breeding/facts.ts'
 import { fault, type Problem } from '../../breeding/problem.ts'
-import type { Reading, Setting, Values } from './form.ts'
+import type { HerdSetting, Reading, Setting, Values } from './form.ts'
 
 const months = ['jan', 'feb', 'mar', 'apr', 'may', 'jun', 'jul', 'aug', 'sep', 'oct', 'nov', 'dec']
 /** Text of one field, in characters. */
@@ -48,10 +48,10 @@ export function readTypedTime(text: string): string | undefined {
 /** Reads one form; the first problem of a field stays. */
 export class FieldReader {
   readonly #values: Values
-  readonly #setting: Setting
+  readonly #setting: HerdSetting & Partial<Pick<Setting, 'animal'>>
   readonly #wrong: Record<string, Problem> = {}
 
-  constructor(values: Values, setting: Setting) {
+  constructor(values: Values, setting: HerdSetting & Partial<Pick<Setting, 'animal'>>) {
     this.#values = values
     this.#setting = setting
   }
@@ -80,15 +80,16 @@ export class FieldReader {
     return value
   }
 
-  /** A day of hers: not after today, not before her birth. */
+  /** A day that has come: not after today; of an animal, not before her birth. */
   date(field = 'date'): string {
     const text = this.text(field, true)
     const { now, animal } = this.#setting
     const day = text === undefined ? undefined : readTypedDay(text, now.day)
     if (text !== undefined && day === undefined) this.refuse(field, 'form-not-a-date', { value: text })
     if (day !== undefined && day > now.day) this.refuse(field, 'form-future', { date: dayIso(day) })
-    if (day !== undefined && animal.born !== undefined && day < animal.born)
-      this.refuse(field, 'form-before-birth', { date: dayIso(day), born: dayIso(animal.born) })
+    const born = animal?.born
+    if (day !== undefined && born !== undefined && day < born)
+      this.refuse(field, 'form-before-birth', { date: dayIso(day), born: dayIso(born) })
     return day === undefined ? '' : dayIso(day)
   }
 

@@ -3,6 +3,7 @@ import { isoDay, readDay } from '../../breeding/day.ts'
 import type { Desk } from '../../morning/desk.ts'
 import { type OpenForm, pickOf } from '../../morning/forms/edit.ts'
 import type { Field } from '../../morning/forms/form.ts'
+import { isForHerd } from '../../morning/forms/forms.ts'
 import { readTypedDay } from '../../morning/forms/reader.ts'
 import { dateInWords, shortDate } from '../../words/dates.ts'
 import { safeText } from '../../words/safe.ts'
@@ -25,7 +26,8 @@ export function formLines(
   most: number,
   theme: Theme,
 ): readonly Line[] {
-  const head = title(`${formTitles[form.name]}: ${animalTitle(desk, form.setting.animal)}`, cells, theme)
+  const about = isForHerd(form) ? '' : `: ${animalTitle(desk, form.setting.animal)}`
+  const head = title(`${formTitles[form.name]}${about}`, cells, theme)
   const fields = form.fields.flatMap((field, index) =>
     fieldLines(form, field, index === form.at, cells, theme),
   )
@@ -93,7 +95,7 @@ function shownValue(form: OpenForm, field: Field, value: string): { text: string
       const pick = pickOf(field, value)
       if (field.picks?.length === 0 || value === '') return { text: safeText(value), beside: '' }
       if (pick === undefined)
-        return { text: safeText(value), beside: field.name === 'sire' ? formWords.notInFlask : '' }
+        return { text: safeText(value), beside: field.name !== 'sire' ? '' : formWords.notInFlask }
       const whole = safeText(pick.fills[field.name] ?? '')
       const exact = field.picks?.find((one) =>
         Object.entries(one.fills).every(([name, text]) => (form.values[name] ?? '') === text),
@@ -110,7 +112,7 @@ function shownValue(form: OpenForm, field: Field, value: string): { text: string
 /** The danger to confirm, else the caution of the form. */
 function footLines(form: OpenForm, cells: number, theme: Theme): readonly Line[] {
   if (form.danger !== undefined) {
-    const number = safeText(form.setting.animal.number)
+    const number = isForHerd(form) ? '' : safeText(form.setting.animal.number)
     const text = questionWords(form.danger, { number, count: 1 })
     return wrap(text, cells - 4, 3, theme.signs.cut).map((line, index) => [
       bit(index === 0 ? ` ${theme.signs.warning} ${line}` : `   ${line}`, 'care'),

@@ -1,11 +1,11 @@
 /** The cautions of the forms. The words themselves are shared with what is printed. */
-import type { FormName } from '../../morning/forms/form.ts'
+import type { AnyFormName } from '../../morning/forms/form.ts'
 import type { CautionName } from '../../words/cautions.ts'
 
 export { type CautionName, cautions, cautionsOf } from '../../words/cautions.ts'
 
 /** The caution that stands in a form. */
-export const cautionOfForm: Readonly<Partial<Record<FormName, CautionName>>> = {
+export const cautionOfForm: Readonly<Partial<Record<AnyFormName, CautionName>>> = {
   service: 'crush',
   check: 'crush',
   examined: 'hormones',
@@ -14,4 +14,8 @@ export const cautionOfForm: Readonly<Partial<Record<FormName, CautionName>>> = {
   'bull-service': 'bull',
   calving: 'catching',
   loss: 'catching',
+  delivery: 'nitrogen',
+  'stock-take': 'nitrogen',
+  spoiled: 'nitrogen',
+  nitrogen: 'nitrogen',
 }

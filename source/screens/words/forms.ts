@@ -1,9 +1,9 @@
 /** Words of the forms: titles, fields, choices, what is wrong with a field. */
 import type { Problem } from '../../breeding/problem.ts'
-import type { FormName } from '../../morning/forms/form.ts'
+import type { AnyFormName } from '../../morning/forms/form.ts'
 import { filled, type Sentences } from '../../words/sentences.ts'
 
-export const formTitles: Readonly<Record<FormName, string>> = {
+export const formTitles: Readonly<Record<AnyFormName, string>> = {
   heat: 'Heat seen',
   service: 'Served by AI',
   check: 'Pregnancy check',
@@ -21,6 +21,10 @@ export const formTitles: Readonly<Record<FormName, string>> = {
   'with-bull': 'Put with the bull',
   'from-bull': 'Taken from the bull',
   'bull-service': 'Served by a bull',
+  delivery: 'Straws delivered',
+  'stock-take': 'Straws counted',
+  spoiled: 'Straws spoiled',
+  nitrogen: 'Nitrogen measured',
 }
 
 export const fieldNames: Readonly<Record<string, string>> = {
@@ -51,6 +55,15 @@ export const fieldNames: Readonly<Record<string, string>> = {
   dead: 'Of them dead',
   condition: 'Condition',
   bull: 'Bull',
+  flask: 'Flask',
+  canister: 'Canister',
+  count: 'Straws',
+  'sire-name': 'Name of the sire',
+  breed: 'His breed',
+  volume: 'Straw, ml',
+  'easy-calving': 'Easy calving',
+  gestation: 'Gestation, days',
+  depth: 'Depth, cm',
 }
 
 /** A choice on the screen; an empty one is "not known". */
@@ -75,6 +88,8 @@ export const choiceNames: Readonly<Record<string, string>> = {
   hand: 'hand',
   milk: 'milk test',
   blood: 'blood test',
+  yes: 'yes',
+  no: 'no',
 }
 
 export const formWords = {

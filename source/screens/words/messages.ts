@@ -1,10 +1,11 @@
 /** Messages in words: what was recorded, or why it was not. One line each. */
 import { type Day, isoDay } from '../../breeding/day.ts'
-import type { AnimalFact, NewFact } from '../../breeding/facts.ts'
+import { type AnimalFact, HERD, type HerdFact, type NewFact } from '../../breeding/facts.ts'
 import type { Desk } from '../../morning/desk.ts'
 import type { Message } from '../../morning/message.ts'
 import { dateInWords, shortDate } from '../../words/dates.ts'
 import { factWords } from '../../words/facts.ts'
+import { herdFactWords } from '../../words/herd-facts.ts'
 import { sectionNames } from '../../words/list.ts'
 import { safeText } from '../../words/safe.ts'
 import { filled, type Sentences } from '../../words/sentences.ts'
@@ -93,7 +94,7 @@ export function deedWords(facts: readonly NewFact[], desk: Told): string {
   const who = animals.size === 1 ? safeText(number) : `${animals.size} animals`
   const kinds = new Set(facts.map((fact) => fact.kind))
   const what = kinds.size === 1 ? whatOf(first, desk) : `${facts.length} facts`
-  return `${who}: ${what}`
+  return first.about === HERD && animals.size === 1 ? what : `${who}: ${what}`
 }
 
 function whatOf(fact: NewFact, desk: Told): string {
@@ -101,13 +102,13 @@ function whatOf(fact: NewFact, desk: Told): string {
     const voided = desk.log.find((one) => one.id === fact.voids)
     return voided === undefined ? 'struck out' : `struck out, ${whatOf(voided, desk)}`
   }
-  if (!isAboutAnimal(fact)) return fact.kind
   const time = fact.time === undefined ? '' : `, ${safeText(fact.time)}`
   const day = isoDay(fact.date)
-  return `${factWords(fact)}${time}${day === desk.now.day ? '' : `, ${shortDate(day)}`}`
+  const words = isAboutAnimal(fact) ? `${factWords(fact)}${time}` : herdFactWords(fact)
+  return `${words}${day === desk.now.day ? '' : `, ${shortDate(day)}`}`
 }
 
-const herdKinds: readonly string[] = [
+const herdKinds: ReadonlySet<string> = new Set<HerdFact['kind']>([
   'farm',
   'policy',
   'season',
@@ -116,5 +117,6 @@ const herdKinds: readonly string[] = [
   'delivery',
   'spoiled',
   'nitrogen',
-]
-const isAboutAnimal = (fact: NewFact): fact is NewFact & AnimalFact => !herdKinds.includes(fact.kind)
+])
+const isAboutAnimal = (fact: NewFact<AnimalFact | HerdFact>): fact is NewFact<AnimalFact> =>
+  !herdKinds.has(fact.kind)
