@@ -8,6 +8,8 @@ export type Phase = 'before' | 'ai' | 'bull' | 'closing' | 'closed'
 export const PRE_MATING = -35
 /** Closing weeks end 84 days after the bull went out. */
 export const CLOSING_DAYS = 84
+/** Last season day of the first six weeks: the in-calf rate of six weeks counts conceptions up to it. */
+export const SIX_WEEKS = 41
 
 export interface Season {
   readonly factId: string

@@ -2,14 +2,14 @@
  * In calf by six weeks, empty at the end, and the curve between.
  */
 
-import type { Season } from '../season.ts'
+import { type Season, SIX_WEEKS } from '../season.ts'
 import { kaplanMeier, type SurvivalStep } from '../statistics/kaplan-meier.ts'
 import { type Figure, figureOf } from './figure.ts'
 import type { Outcome } from './outcome.ts'
 
 export interface InCalf {
-  /** Conceived by the last day of AI and still in calf, of the cohort. */
-  readonly byAi: Figure
+  /** Conceived in the first six weeks and still in calf, of the cohort. */
+  readonly sixWeeks: Figure
   /** Found empty after the season, of the cohort. */
   readonly empty: Figure
   /** In calf at all, of the cohort. */
@@ -24,9 +24,8 @@ export interface InCalf {
   }[]
 }
 
-/** An outcome that says nothing yet on conceptions by the last day of AI. */
-const openAtAi = (outcome: Outcome, lastAiDay: number): boolean =>
-  outcome.kind === 'unknown' && outcome.day <= lastAiDay
+/** An outcome that says nothing yet on conceptions up to a day. */
+const openAfter = (outcome: Outcome, day: number): boolean => outcome.kind === 'unknown' && outcome.day <= day
 
 function curveOf(outcomes: readonly Outcome[], season: Season): readonly SurvivalStep[] {
   return kaplanMeier(
@@ -43,7 +42,7 @@ function curveOf(outcomes: readonly Outcome[], season: Season): readonly Surviva
  * @param outcomes one an animal
  * @source six weeks: Farming Connect (Welsh Government), block-calving project, 78 %; the same project's 10 % empty is of
  *   twelve weeks (nine weeks at 90 % served and 50-60 % conceiving leave 10-17 %, our arithmetic)
- * @example inCalfFigures(outcomes, season).byAi.percent // 71.3
+ * @example inCalfFigures(outcomes, season).sixWeeks.percent // 71.3
  */
 export function inCalfFigures(outcomes: readonly Outcome[], season: Season): InCalf {
   const source = 'Farming Connect (Welsh Government), block-calving project'
@@ -51,8 +50,8 @@ export function inCalfFigures(outcomes: readonly Outcome[], season: Season): InC
   const unknown = count(({ kind }) => kind === 'unknown')
   const inCalfBy = (last: number): number => count((one) => one.kind === 'in-calf' && one.day <= last)
   return {
-    byAi: figureOf(inCalfBy(season.aiEnd), outcomes.length, {
-      unknown: count((one) => openAtAi(one, season.aiEnd)),
+    sixWeeks: figureOf(inCalfBy(SIX_WEEKS), outcomes.length, {
+      unknown: count((one) => openAfter(one, SIX_WEEKS)),
       target: 78,
       source,
     }),

@@ -9,9 +9,9 @@ import {
   type ServiceResults,
 } from '../chances/own-results.ts'
 import { type Rates, type ServiceClass, serviceClass, serviceClasses } from '../chances/rates.ts'
-import type { Heat, Service } from '../cycle.ts'
+import type { Cycle, Heat, Service } from '../cycle.ts'
 import { type Day, plusDays } from '../day.ts'
-import { PRE_MATING, type Season } from '../season.ts'
+import { PRE_MATING, type Season, seasonDay } from '../season.ts'
 import type { Standing } from '../standing.ts'
 import { watchedDays } from '../watched-weeks.ts'
 import { serviceResults } from './service-results.ts'
@@ -54,17 +54,41 @@ export function countServices(
   return counts
 }
 
-/** Whether a heat was seen again; undefined where it could not have been, or its time is not over. */
-function seenAgain(
-  standing: Standing,
-  heats: readonly Heat[],
-  heat: Heat,
-  watched: (day: Day) => boolean,
-): boolean | undefined {
+/** A sure heat that was not served and no service came before, in a cycle that went on. */
+interface Unserved {
+  readonly heat: Heat
+  readonly cycle: Cycle
+  readonly standing: Standing
+}
+
+/** Such heats of the last 24 months whose days 15-29 are over, by block. */
+function unservedHeats(standings: readonly Standing[], today: Day): Map<string, Unserved[]> {
+  const byBlock = new Map<string, Unserved[]>()
+  for (const standing of standings) {
+    const { block, cycles, leftOn } = standing
+    if (block === undefined) continue
+    for (const [i, cycle] of cycles.entries()) {
+      const served = cycle.services[0]?.day ?? today
+      const closed = Math.min(cycles[i + 1]?.opened ?? today, leftOn ?? today)
+      for (const heat of cycle.heats) {
+        if (heat.day > served || heat.day + AGAIN_TO >= closed) break
+        if (!heat.sure || heat.service !== undefined || today - heat.day > DAYS_BACK) continue
+        const ofBlock = byBlock.get(block)
+        if (ofBlock === undefined) byBlock.set(block, [{ heat, cycle, standing }])
+        else ofBlock.push({ heat, cycle, standing })
+      }
+    }
+  }
+  return byBlock
+}
+
+/** Whether each of the days 15-29 after a heat was watched and lay in the pre-mating or AI weeks. */
+function watchedAfter(heat: Heat, season: Season, watched: (day: Day) => boolean): boolean {
   const [from, to] = [plusDays(heat.day, AGAIN_FROM), plusDays(heat.day, AGAIN_TO)]
-  if (to >= standing.today || (standing.leftOn !== undefined && standing.leftOn <= to)) return undefined
-  for (let day = from; day <= to; day = plusDays(day, 1)) if (!watched(day)) return undefined
-  return heats.some((other) => other.day >= from && other.day <= to)
+  if (seasonDay(season, from) < PRE_MATING || seasonDay(season, to) > season.aiEnd) return false
+  for (let day = from; day <= to && day < season.matingStart; day = plusDays(day, 1))
+    if (!watched(day)) return false
+  return true
 }
 
 /**
@@ -80,32 +104,23 @@ export function countHeats(
   today: Day,
 ): { again: number; notAgain: number } {
   const counted = { again: 0, notAgain: 0 }
-  const seasons = book.allSeasons.filter(({ matingStart }) => today - matingStart <= DAYS_BACK)
-  for (const season of seasons) {
-    const ofBlock = standings.filter(({ block }) => block === season.block)
-    const watched = watchedInSeason(season, ofBlock, today)
-    for (const standing of ofBlock) {
-      for (const [i, cycle] of standing.cycles.entries()) {
-        const closed = standing.cycles[i + 1]?.opened
-        for (const heat of cycle.heats) {
-          if (!heat.sure || heat.service !== undefined) continue
-          if (cycle.services.some((service) => service.day < heat.day)) continue
-          if (closed !== undefined && closed <= plusDays(heat.day, AGAIN_TO)) continue
-          const again = seenAgain(standing, cycle.heats, heat, watched)
-          if (again !== undefined) counted[again ? 'again' : 'notAgain'] += 1
-        }
+  for (const [block, heats] of unservedHeats(standings, today)) {
+    const seasons = (book.seasons.get(block) ?? []).filter(
+      ({ matingStart }) => today - matingStart <= DAYS_BACK,
+    )
+    const ofBlock = standings.filter((standing) => standing.block === block)
+    for (const season of seasons) {
+      const watched = watchedDays(season, ofBlock, today)
+      for (const { heat, cycle } of heats) {
+        if (!watchedAfter(heat, season, watched)) continue
+        const again = cycle.heats.some(
+          ({ day }) => day >= heat.day + AGAIN_FROM && day <= heat.day + AGAIN_TO,
+        )
+        counted[again ? 'again' : 'notAgain'] += 1
       }
     }
   }
   return counted
-}
-
-function watchedInSeason(season: Season, ofBlock: readonly Standing[], today: Day): (day: Day) => boolean {
-  const watched = watchedDays(season, ofBlock, today)
-  return (day) => {
-    const s = day - season.matingStart
-    return s >= PRE_MATING && s <= season.aiEnd && watched(day)
-  }
 }
 
 /** The herd's own rates and the counts that they rest on. */

@@ -47,7 +47,7 @@ export interface SeasonFigures {
  *
  * @param standings of all animals on the day, those that left too
  * @param season one that has begun or is to come; a past one too
- * @example seasonFigures(book, standings, season, today).inCalf.byAi // { numerator: 84, denominator: 148, unknown: 21, ... }
+ * @example seasonFigures(book, standings, season, today).inCalf.sixWeeks // { numerator: 84, denominator: 148, unknown: 21, ... }
  */
 export function seasonFigures(
   book: HerdBook,

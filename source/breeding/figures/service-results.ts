@@ -38,11 +38,11 @@ function heldIn(
   cycle: Cycle,
   calved: Day | undefined,
 ): ReadonlySet<Service> {
-  const periods = periodsOf(standing, book, cycle)
-  const found = cycle.checks
-    .filter(({ fact }) => fact.result === 'pregnant')
-    .map((check) => conceptionOf(cycle, check, periods, book.policy))
   const held = new Set<Service>()
+  const checks = cycle.checks.filter(({ fact }) => fact.result === 'pregnant')
+  if (checks.length === 0 && calved === undefined) return held
+  const periods = checks.length === 0 ? [] : periodsOf(standing, book, cycle)
+  const found = checks.map((check) => conceptionOf(cycle, check, periods, book.policy))
   for (const conception of found)
     if (conception?.service !== undefined && !conception.aiOrBull) held.add(conception.service)
   if (found.length > 0 || calved === undefined) return held
@@ -56,30 +56,51 @@ function heldIn(
 }
 
 /** Checked empty to it, or a sure heat or a service 18 days or more later. */
-function hasFailed(cycle: Cycle, service: Service, book: HerdBook): boolean {
-  const { policy } = book
-  const later = (day: Day): boolean => day - service.day >= policy.watchFrom
-  return (
-    cycle.checks.some((check) => check.fact.result === 'empty' && countsFor(check, service, policy)) ||
-    cycle.heats.some((heat) => heat.sure && heat.service !== service && later(heat.service?.day ?? heat.day))
-  )
+function hasFailed({ cycle, service, standing }: Omit<ServiceResult, 'end'>, { policy }: HerdBook): boolean {
+  for (const heat of cycle.heats) {
+    if (heat.service === service) continue
+    const { service: other, sureOn } = heat
+    const known = other !== undefined || (sureOn !== undefined && sureOn < standing.today)
+    if (known && (other?.day ?? heat.day) - service.day >= policy.watchFrom) return true
+  }
+  return cycle.checks.some((check) => check.fact.result === 'empty' && countsFor(check, service, policy))
 }
 
+function resultsOf(standing: Standing, book: HerdBook): ServiceResult[] {
+  const { cycles, today } = standing
+  const results: ServiceResult[] = []
+  for (const [i, cycle] of cycles.entries()) {
+    if (cycle.services.length === 0) continue
+    const next = cycles[i + 1]
+    const calved = next?.openedBy === 'calving' && next.opened !== today ? next.opened : undefined
+    const held = heldIn(standing, book, cycle, calved)
+    for (const service of cycle.services) {
+      const failed = !held.has(service) && hasFailed({ standing, cycle, service }, book)
+      results.push({
+        standing,
+        cycle,
+        service,
+        end: held.has(service) ? 'held' : failed ? 'failed' : 'unknown',
+      })
+    }
+  }
+  return results
+}
+
+const known = new WeakMap<Standing, readonly ServiceResult[]>()
+
 /**
- * How each service of an animal ended, as known on the morning of the standing's day. Held: a pregnant result belongs
- * to it, or without any such result a calving within 12 days of its due date. Where a bull may as well be the sire, it
- * is not known.
+ * How each service of an animal ended, as known on the morning of the standing's day: facts of the day itself say
+ * nothing yet. Held: a pregnant result belongs to it, or without any such result a calving within 12 days of its due
+ * date. Where a bull may as well be the sire, it is not known. Found once for a standing and kept.
  *
  * @returns in order of day, all cycles
  * @example serviceResults(standing, book).map(({ end }) => end) // ['failed', 'held']
  */
-export function serviceResults(standing: Standing, book: HerdBook): ServiceResult[] {
-  return standing.cycles.flatMap((cycle, i) => {
-    const next = standing.cycles[i + 1]
-    const held = heldIn(standing, book, cycle, next?.openedBy === 'calving' ? next.opened : undefined)
-    return cycle.services.map((service): ServiceResult => {
-      const end = held.has(service) ? 'held' : hasFailed(cycle, service, book) ? 'failed' : 'unknown'
-      return { standing, cycle, service, end }
-    })
-  })
+export function serviceResults(standing: Standing, book: HerdBook): readonly ServiceResult[] {
+  const found = known.get(standing)
+  if (found !== undefined) return found
+  const results = resultsOf(standing, book)
+  known.set(standing, results)
+  return results
 }

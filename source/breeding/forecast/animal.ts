@@ -13,8 +13,8 @@ import { type StrawCount, scale, together, weightOf } from './track.ts'
 export interface AnimalForecast {
   /** In calf on a morning: entry i is the morning of today + i; the last one is the morning after the bull's last day. */
   readonly inCalf: readonly number[]
-  /** Of it conceived by the last day of AI and still so. */
-  readonly inCalfByAi: readonly number[]
+  /** Of it conceived in the first six weeks and still so. */
+  readonly inCalfSixWeeks: readonly number[]
   /** Entry n of a kind is the chance that she takes n more straws of it. */
   readonly straws: Readonly<Record<StrawKind, readonly number[]>>
   /** Expected straws of all kinds from today on. */
@@ -92,10 +92,10 @@ export function forecastAnimal(
   const course = begin(animal, season, rates, bullFinds, start)
   const { today, lastAiDay, lastBullDay } = season
   const inCalf: number[] = []
-  const inCalfByAi: number[] = []
+  const inCalfSixWeeks: number[] = []
   const morning = (): void => {
     inCalf.push(course.tracks.reduce((sum, track) => sum + track.inCalf, 0))
-    inCalfByAi.push(course.tracks.reduce((sum, track) => sum + track.inCalfByAi, 0))
+    inCalfSixWeeks.push(course.tracks.reduce((sum, track) => sum + track.inCalfSixWeeks, 0))
   }
   for (let day = Math.min(start.day, today); day <= lastBullDay; day += 1) {
     if (day === today) settle(course, day)
@@ -113,7 +113,7 @@ export function forecastAnimal(
   morning()
   return {
     inCalf,
-    inCalfByAi,
+    inCalfSixWeeks,
     straws: course.straws,
     services: course.services,
     conceptions: conceptionsOf(course, start),

@@ -4,8 +4,8 @@
 import { bullsOnHand } from '../ahead/turn-out.ts'
 import type { HerdBook } from '../book.ts'
 import type { Day } from '../day.ts'
-import { type OwnRates, ownRates } from '../figures/own-rates.ts'
-import { ratesOfPolicy } from '../rates-of-policy.ts'
+import type { OwnRates } from '../figures/own-rates.ts'
+import { ratesOfHerd } from '../rates-of-herd.ts'
 import { dayOfSeason, type Season } from '../season.ts'
 import type { Standing } from '../standing.ts'
 import { bullsNeeded } from './bulls.ts'
@@ -18,12 +18,16 @@ import { type Change, changedConception, changedRates, changedSeason } from './w
 export interface BlockForecast extends HerdForecast {
   /** Last season day of AI that it was made for. */
   readonly lastAiDay: number
+  /** Last season day with the bull; without bull weeks the same. */
+  readonly lastBullDay: number
   /** What it rests on. */
   readonly own: OwnRates
   /** Working bulls it was made for; undefined: as many as are needed. */
   readonly bulls: number | undefined
   /** Bulls needed at turn-out for the high end of the open; 0 without bull weeks. */
   readonly bullsNeeded: number
+  /** The same if they are young ones, under two years. */
+  readonly youngBullsNeeded: number
   /** Expected calvings by week from the planned start of calving. */
   readonly calvings: readonly CalvingWeek[]
 }
@@ -34,7 +38,7 @@ export interface BlockForecast extends HerdForecast {
  * @param standings of all animals on that day, those that left too (their services count for the own rates)
  * @param season a season of the block, on or to come
  * @param change what if: another number of AI weeks, watch, conception or number of bulls
- * @example forecastBlock(book, standings, season, today).inCalfByAi // { expected: 117.8, low: 107, middle: 118, high: 128 }
+ * @example forecastBlock(book, standings, season, today).inCalfSixWeeks // { expected: 117.8, low: 107, middle: 118, high: 128 }
  */
 export function forecastBlock(
   book: HerdBook,
@@ -44,8 +48,8 @@ export function forecastBlock(
   change: Change = {},
 ): BlockForecast {
   const { policy } = book
-  const own = ownRates(standings, book, today, ratesOfPolicy(policy))
-  const rates = changedRates({ ...ratesOfPolicy(policy), heatSeen: own.heatSeen }, change)
+  const { own, rates: known } = ratesOfHerd(book, standings, today)
+  const rates = changedRates(known, change)
   const days = changedSeason(seasonDaysOf(season, today, policy.chances), change)
   const outlooks = outlooksOf(book, standings, { ...season, aiEnd: days.lastAiDay }, today, rates)
   const onHand = bullsOnHand(book, dayOfSeason(season, days.lastAiDay + 1)).length
@@ -58,17 +62,18 @@ export function forecastBlock(
     ...(bulls === undefined ? {} : { bulls }),
   })
   const withBull = days.lastBullDay > days.lastAiDay
-  const need = {
-    open: forecast.openAtTurnOut.high,
-    openPerBull: policy.openPerBull,
-    halfRest: policy.bullsRotate,
-  }
+  const needed = (openPerBull: number): number =>
+    withBull
+      ? bullsNeeded({ open: forecast.openAtTurnOut.high, openPerBull, halfRest: policy.bullsRotate })
+      : 0
   return {
     ...forecast,
     lastAiDay: days.lastAiDay,
+    lastBullDay: days.lastBullDay,
     own,
     bulls,
-    bullsNeeded: withBull ? bullsNeeded(need) : 0,
+    bullsNeeded: needed(policy.openPerBull),
+    youngBullsNeeded: needed(policy.openPerYoungBull),
     calvings: calvingPattern(forecast.due, policy.defaultGestation),
   }
 }

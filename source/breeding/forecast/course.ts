@@ -5,6 +5,7 @@ import { type DaysToHeat, daysToHeat } from '../chances/cycle.ts'
 import { survivalByAge } from '../chances/losses.ts'
 import { type Rates, serviceClass } from '../chances/rates.ts'
 import type { StrawKind } from '../facts.ts'
+import { SIX_WEEKS } from '../season.ts'
 import type { Start } from './anchor.ts'
 import { type AnimalOutlook, type SeasonDays, type ServedBy, strawOn } from './outlook.ts'
 import { emptyTrack, type Step, type StrawCount, spread, type Track } from './track.ts'
@@ -32,28 +33,28 @@ export const strawKinds: readonly StrawKind[] = ['conventional', 'sexed', 'beef'
 const TOO_SHORT_AFTER_BULL = 42
 
 /** Pregnancies lost on a day; the animal comes again a cycle later. */
-export function lose({ from, season, rates, afterHeat }: Course, track: Track, day: number): void {
+export function lose({ from, rates, afterHeat }: Course, track: Track, day: number): void {
   if (track.inCalf === 0) return
   const survival = survivalByAge(rates.losses)
   const youngest = day - 1 - (rates.losses[0]?.from ?? 0)
   let lost = 0
-  let lostByAi = 0
+  let lostEarly = 0
   for (let conceived = Math.max(from, day - survival.length + 1); conceived <= youngest; conceived += 1) {
     const age = day - conceived
     const share = track.conceived[conceived - from] as number
     const loss = share * ((survival[age - 1] as number) - (survival[age] as number))
     lost += loss
-    if (conceived <= season.lastAiDay) lostByAi += loss
+    if (conceived <= SIX_WEEKS) lostEarly += loss
   }
   if (lost === 0) return
   track.inCalf -= lost
-  track.inCalfByAi -= lostByAi
+  track.inCalfSixWeeks -= lostEarly
   spread(track, day - from, lost, afterHeat)
 }
 
 /** A service: some conceive, the others come again after it. */
 function serve(course: Course, track: Track, day: number, weight: number, by: ServedBy): void {
-  const { animal, season, rates, from } = course
+  const { animal, rates, from } = course
   const foundEmpty =
     by === 'natural' && day <= (animal.checkedEmptyOn ?? Number.NEGATIVE_INFINITY) - TOO_SHORT_AFTER_BULL
   const share = foundEmpty ? 0 : weight * rates.conception[serviceClass(animal.maiden, by)]
@@ -62,7 +63,7 @@ function serve(course: Course, track: Track, day: number, weight: number, by: Se
   byDay[day - from] = (byDay[day - from] as number) + share
   track.conceived[day - from] = (track.conceived[day - from] as number) + share
   track.inCalf += share
-  if (day <= season.lastAiDay) track.inCalfByAi += share
+  if (day <= SIX_WEEKS) track.inCalfSixWeeks += share
   spread(track, day - from, weight - share, course.afterService)
 }
 
@@ -137,7 +138,7 @@ export function begin(
   if (conceived) {
     track.conceived[conceived.day - from] = conceived.share
     track.inCalf = conceived.now
-    if (conceived.day <= season.lastAiDay) track.inCalfByAi = conceived.now
+    if (conceived.day <= SIX_WEEKS) track.inCalfSixWeeks = conceived.now
   }
   spread(track, start.heatsFrom - from, 1 - track.inCalf, start.heats)
   return course

@@ -4,6 +4,7 @@
 import { survivalByAge } from '../chances/losses.ts'
 import type { Rates } from '../chances/rates.ts'
 import type { StrawKind } from '../facts.ts'
+import { SIX_WEEKS } from '../season.ts'
 import {
   type CountDistribution,
   expectedCount,
@@ -19,6 +20,7 @@ import type { AnimalOutlook, Conception, SeasonDays } from './outlook.ts'
 /** A count to come: its mean, its middle, and ends that hold it at least 8 times in 10. */
 export interface CountForecast extends Band {
   readonly expected: number
+  readonly distribution: CountDistribution
 }
 
 /** Expected calvings by season day of the due date: entry i is `first` + i. */
@@ -29,8 +31,8 @@ export interface DueDays {
 
 export interface HerdForecast {
   readonly animals: number
-  /** Conceived by the last day of AI and still in calf the next morning (later in the season: now). */
-  readonly inCalfByAi: CountForecast
+  /** Conceived in the first six weeks and still in calf on the morning after them (later in the season: now). */
+  readonly inCalfSixWeeks: CountForecast
   /** Not in calf when the bull weeks begin (later: now), of those he may serve. */
   readonly openAtTurnOut: CountForecast
   /** Not in calf on the morning after the bull's last day. */
@@ -55,7 +57,7 @@ export interface HerdQuestion {
 }
 
 type Counts = Record<
-  'inCalfByAi' | 'openAtTurnOut' | 'emptyAtEnd' | 'heiferCalves' | StrawKind,
+  'inCalfSixWeeks' | 'openAtTurnOut' | 'emptyAtEnd' | 'heiferCalves' | StrawKind,
   CountDistribution
 >
 
@@ -118,7 +120,9 @@ function forecastPoint(question: HerdQuestion, conception: ConceptionRates): Poi
   }
   return {
     counts: {
-      inCalfByAi: howMany(each.map((animal) => at(animal.inCalfByAi, turnOut(season)))),
+      inCalfSixWeeks: howMany(
+        each.map((animal) => at(animal.inCalfSixWeeks, Math.max(0, SIX_WEEKS + 1 - season.today))),
+      ),
       openAtTurnOut: howMany(openChances(animals, each, season)),
       emptyAtEnd: howMany(each.map((animal) => 1 - (animal.inCalf.at(-1) ?? 0))),
       heiferCalves: howMany(each.map((animal) => heiferChance(animal.conceptions, rates))),
@@ -150,18 +154,18 @@ function dueDays(points: readonly Point[]): DueDays {
  *
  * @param question animals of the block, season days, rates, conception rates (nine points of what is known), bulls
  * @throws RangeError without conception rates: a programming error
- * @example forecastHerd({ animals, season, rates, conception: conceptionPoints(own) }).inCalfByAi.middle // 118
+ * @example forecastHerd({ animals, season, rates, conception: conceptionPoints(own) }).inCalfSixWeeks.middle // 118
  */
 export function forecastHerd(question: HerdQuestion): HerdForecast {
   const points = question.conception.map((conception) => forecastPoint(question, conception))
   const count = (key: keyof Counts): CountForecast => {
     const average = averageOf(points.map(({ counts }) => counts[key]))
-    return { expected: expectedCount(average), ...bandOf(average) }
+    return { expected: expectedCount(average), ...bandOf(average), distribution: average }
   }
   const mornings = points[0]?.inCalf.length ?? 0
   return {
     animals: question.animals.length,
-    inCalfByAi: count('inCalfByAi'),
+    inCalfSixWeeks: count('inCalfSixWeeks'),
     openAtTurnOut: count('openAtTurnOut'),
     emptyAtEnd: count('emptyAtEnd'),
     straws: { conventional: count('conventional'), sexed: count('sexed'), beef: count('beef') },

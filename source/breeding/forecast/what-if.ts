@@ -55,3 +55,41 @@ export function changedConception(own: OwnConception, { cowConception }: Change)
     OwnRate
   >
 }
+
+/** What the changes are measured from. */
+export interface Plan {
+  /** Season day of the morning, and last season days of AI and of the bull. */
+  readonly s: number
+  readonly aiEnd: number
+  readonly bullEnd: number
+  readonly heatSeen: number
+  readonly cowConception: number
+  /** Working bulls reckoned with. */
+  readonly bulls: number
+}
+
+const bounded = (share: number): number => Math.min(0.95, Math.max(0.05, Math.round(share * 100) / 100))
+
+/**
+ * The changes worth a look beside today's plan: AI one or two weeks longer or shorter, a tenth of the heats seen more
+ * or less, five in a hundred more or fewer services holding, one bull more or fewer. What is over is left out.
+ *
+ * @example changesWorthALook({ s: 27, aiEnd: 41, bullEnd: 62, heatSeen: 0.9, cowConception: 0.55, bulls: 2 })[0]
+ *   // { aiWeeks: -1 }
+ */
+export function changesWorthALook(plan: Plan): readonly Change[] {
+  const { s, aiEnd, bullEnd, heatSeen, cowConception, bulls } = plan
+  const weeks = [-2, -1, 1, 2].filter((aiWeeks) => {
+    const end = aiEnd + 7 * aiWeeks
+    return s <= aiEnd && end >= s - 1 && end <= bullEnd && end >= 0
+  })
+  const beforeAiEnds = s <= aiEnd
+  return [
+    ...weeks.map((aiWeeks) => ({ aiWeeks })),
+    ...(beforeAiEnds ? [-0.1, 0.1].map((more) => ({ heatSeen: bounded(heatSeen + more) })) : []),
+    ...(s <= bullEnd ? [-0.05, 0.05].map((more) => ({ cowConception: bounded(cowConception + more) })) : []),
+    ...(s <= bullEnd && bullEnd > aiEnd
+      ? [-1, 1].flatMap((more) => (bulls + more < 0 ? [] : [{ bulls: bulls + more }]))
+      : []),
+  ]
+}

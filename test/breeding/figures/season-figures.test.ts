@@ -101,16 +101,16 @@ test('returns by class', () => {
 
 test('in calf by six weeks, empty, left, not known: together the cohort', () => {
   const { inCalf } = figuresAt(140, herd)
-  expect(told(inCalf.byAi)).toBe('4/9')
+  expect(told(inCalf.sixWeeks)).toBe('4/9')
   expect(told(inCalf.all)).toBe('5/9 ?2')
   expect(told(inCalf.empty)).toBe('1/9 ?2')
   expect(inCalf.leftBefore).toBe(1)
-  expect(inCalf.byAi.target).toBe(78)
+  expect(inCalf.sixWeeks.target).toBe(78)
 })
 
 test('before the results nobody counts as in calf', () => {
   const { inCalf } = figuresAt(30, herd)
-  expect(told(inCalf.byAi)).toBe('0/9 ?8')
+  expect(told(inCalf.sixWeeks)).toBe('0/9 ?8')
   expect(inCalf.leftBefore).toBe(1)
   expect(inCalf.curve).toEqual([])
 })
@@ -143,7 +143,7 @@ test('still to calve counts as not known', () => {
 })
 
 test('a loss takes her back; found in calf by the end, a later loss does not', () => {
-  const by = (s: number, one: Animal) => told(figuresAt(s, [one]).inCalf.byAi)
+  const by = (s: number, one: Animal) => told(figuresAt(s, [one]).inCalf.sixWeeks)
   expect(by(100, cow(calved, service(2), pregnant(40), loss(60)))).toBe('0/1')
   expect(by(300, cow(calved, service(2), pregnant(40), loss(200)))).toBe('1/1')
 })
@@ -151,7 +151,7 @@ test('a loss takes her back; found in calf by the end, a later loss does not', (
 test('a calving without a check is a result; so is a later season without one', () => {
   const seasons = [{}, { matingStart: on(200) }]
   const calvedLater = cow(calved, service(2), calving(283))
-  expect(told(figuresAt(300, [calvedLater], { seasons }).inCalf.byAi)).toBe('1/1')
+  expect(told(figuresAt(300, [calvedLater], { seasons }).inCalf.sixWeeks)).toBe('1/1')
   const later = cow(calved, service(2), heat(23), service(205), pregnant(250))
   expect(told(figuresAt(300, [later], { seasons }).inCalf.empty)).toBe('1/1')
 })
@@ -168,5 +168,5 @@ test('bull services are no AI services and give no straws', () => {
   const figures = figuresAt(140, [cow(calved, bullService(45), pregnant(100))])
   expect(told(figures.conception)).toBe('0/0')
   expect(told(figures.inCalf.all)).toBe('1/1')
-  expect(told(figures.inCalf.byAi)).toBe('0/1')
+  expect(told(figures.inCalf.sixWeeks)).toBe('0/1')
 })

@@ -91,7 +91,7 @@ test('in calf since day 3, confirmed on day 45: only losses after that day count
   const forecast = forecastAnimal({ ...cow, anchor, chancesUsed: 1 }, seasonOn(46), defaultRates)
   const alive = survivalToAge(62 - 3, defaultRates.losses) / survivalToAge(45 - 3, defaultRates.losses)
   expect(forecast.inCalf[0]).toBe(1)
-  expect(forecast.inCalfByAi.at(-1)).toBeCloseTo(alive, 12)
+  expect(forecast.inCalfSixWeeks.at(-1)).toBeCloseTo(alive, 12)
   expect(forecast.inCalf.at(-1)).toBeGreaterThanOrEqual(alive)
   const [known] = forecast.conceptions
   expect(known).toMatchObject({ day: 3, by: 'sexed', gestation: 280 })
@@ -108,7 +108,7 @@ test('lost pregnancies come again and can be served when a chance is left', () =
   }
   const losses = [{ from: 30, to: 40, lost: 0.5 }]
   const forecast = forecastAnimal({ ...cow, anchor, chancesUsed: 1 }, seasonOn(-3), { ...rates, losses })
-  const known = forecast.inCalfByAi.at(-1) ?? 0
+  const known = forecast.inCalfSixWeeks.at(-1) ?? 0
   expect(forecast.services).toBeGreaterThan(0.2)
   expect(known).toBeGreaterThan(0.5)
   const none = forecastAnimal({ ...cow, anchor, chancesUsed: 2 }, seasonOn(-3), { ...rates, losses })
@@ -146,7 +146,7 @@ const withBull: AnimalOutlook = {
 test('in the bull weeks his work before today counts too', () => {
   const forecast = forecastAnimal(withBull, seasonOn(57), rates)
   expect(forecast.inCalf[0]).toBeCloseTo(0.9 * 0.55, 2)
-  expect(forecast.inCalfByAi.at(-1)).toBe(0)
+  expect(forecast.inCalfSixWeeks.at(-1)).toBe(0)
 })
 
 test('an empty result 42 days after he was with her says that he got no calf, a shorter time nothing', () => {

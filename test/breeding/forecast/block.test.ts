@@ -40,8 +40,8 @@ function forecast(
 test('a block at the mating start', () => {
   const ahead = forecast(0, herd)
   expect(ahead.animals).toBe(60)
-  expect(ahead.inCalfByAi.middle).toBeGreaterThan(30)
-  expect(ahead.inCalfByAi.low).toBeLessThan(ahead.inCalfByAi.middle)
+  expect(ahead.inCalfSixWeeks.middle).toBeGreaterThan(30)
+  expect(ahead.inCalfSixWeeks.low).toBeLessThan(ahead.inCalfSixWeeks.middle)
   expect(ahead.inCalf).toHaveLength(64)
   expect(ahead.own.heatSeen).toBeCloseTo(0.9, 12)
   expect(ahead.bullsNeeded).toBe(2)
@@ -59,16 +59,19 @@ test('what if: more AI, a better watch, better conception, one bull', () => {
   const here = forecast(0, herd)
   const longer = forecast(0, herd, { aiWeeks: 2 })
   expect(longer.lastAiDay).toBe(55)
-  expect(longer.inCalfByAi.expected).toBeGreaterThan(here.inCalfByAi.expected)
+  expect(longer.inCalfSixWeeks.expected).toBeCloseTo(here.inCalfSixWeeks.expected, 9)
+  expect(longer.straws.conventional.expected).toBeGreaterThan(here.straws.conventional.expected)
   expect(longer.inCalf).toHaveLength(64)
-  expect(forecast(0, herd, { heatSeen: 0.7 }).inCalfByAi.expected).toBeLessThan(here.inCalfByAi.expected)
-  expect(forecast(0, herd, { cowConception: 0.65 }).inCalfByAi.expected).toBeGreaterThan(
-    here.inCalfByAi.expected,
+  expect(forecast(0, herd, { heatSeen: 0.7 }).inCalfSixWeeks.expected).toBeLessThan(
+    here.inCalfSixWeeks.expected,
+  )
+  expect(forecast(0, herd, { cowConception: 0.65 }).inCalfSixWeeks.expected).toBeGreaterThan(
+    here.inCalfSixWeeks.expected,
   )
   const short = forecast(0, herd, { bulls: 0 })
   expect(short.bulls).toBe(0)
   expect(short.emptyAtEnd.expected).toBeGreaterThan(here.emptyAtEnd.expected + 3)
-  expect(forecast(0, herd, { heatSeen: 0.9 }).inCalfByAi).toEqual(here.inCalfByAi)
+  expect(forecast(0, herd, { heatSeen: 0.9 }).inCalfSixWeeks).toEqual(here.inCalfSixWeeks)
 })
 
 test('no bull weeks, no bulls', () => {
@@ -86,6 +89,6 @@ test('a block that is all in calf', () => {
     .slice(0, 4)
     .map((_, i) => cow({ number: String(i + 1) }, calving(-90), service(i), pregnant(40)))
   const ahead = forecast(45, animals)
-  expect(ahead.inCalfByAi).toMatchObject({ middle: 4, high: 4 })
+  expect(ahead.inCalfSixWeeks).toMatchObject({ middle: 4, high: 4 })
   expect(ahead.straws.conventional.high).toBe(0)
 })

@@ -22,21 +22,21 @@ test('one animal, one rate: the counts are her chances', () => {
   const rates = plainRates(0.8, 0.55)
   const herd = forecastHerd({ animals: [cow], season, rates, conception: [rates.conception] })
   const animal = forecastAnimal(cow, season, rates)
-  expect(herd.inCalfByAi.expected).toBeCloseTo(animal.inCalf[42] ?? Number.NaN, 12)
+  expect(herd.inCalfSixWeeks.expected).toBeCloseTo(animal.inCalf[42] ?? Number.NaN, 12)
   expect(herd.emptyAtEnd.expected).toBeCloseTo(1 - (animal.inCalf.at(-1) ?? Number.NaN), 12)
   expect(herd.straws.conventional.expected).toBeCloseTo(animal.services, 12)
-  expect(herd.straws.sexed).toEqual({ expected: 0, low: 0, middle: 0, high: 0 })
+  expect(herd.straws.sexed).toMatchObject({ expected: 0, low: 0, middle: 0, high: 0 })
   expect(herd.inCalf).toEqual(animal.inCalf)
-  expect(herd.inCalfByAi).toMatchObject({ low: 0, middle: 1, high: 1 })
+  expect(herd.inCalfSixWeeks).toMatchObject({ low: 0, middle: 1, high: 1 })
 })
 
 test('100 equal animals: expected and band of a binomial count', () => {
   const rates = plainRates(0.8, 0.55)
   const animals = new Array<AnimalOutlook>(100).fill(cow)
-  const { inCalfByAi } = forecastHerd({ animals, season, rates, conception: [rates.conception] })
-  expect(inCalfByAi.expected).toBeCloseTo(66.87, 2)
+  const { inCalfSixWeeks } = forecastHerd({ animals, season, rates, conception: [rates.conception] })
+  expect(inCalfSixWeeks.expected).toBeCloseTo(66.87, 2)
   // qbinom(c(.1, .5, .9), 100, .66874) of R
-  expect(inCalfByAi).toMatchObject({ low: 61, middle: 67, high: 73 })
+  expect(inCalfSixWeeks).toMatchObject({ low: 61, middle: 67, high: 73 })
 })
 
 test('what is not known of the rates widens the band', () => {
@@ -44,23 +44,23 @@ test('what is not known of the rates widens the band', () => {
   const known = forecastHerd({ animals, season, rates: defaultRates, conception: conceptionPoints(own, 1) })
   const guessed = forecastHerd({ animals, season, rates: defaultRates, conception: conceptionPoints(own) })
   const width = ({ low, high }: { low: number; high: number }): number => high - low
-  expect(width(guessed.inCalfByAi)).toBeGreaterThan(width(known.inCalfByAi) + 3)
-  expect(Math.abs(guessed.inCalfByAi.middle - known.inCalfByAi.middle)).toBeLessThanOrEqual(1)
+  expect(width(guessed.inCalfSixWeeks)).toBeGreaterThan(width(known.inCalfSixWeeks) + 3)
+  expect(Math.abs(guessed.inCalfSixWeeks.middle - known.inCalfSixWeeks.middle)).toBeLessThanOrEqual(1)
 })
 
 test('nine points give each end within one animal of 60', () => {
   const animals = herdOf(120)
   const ends = (points: number) => {
-    const { inCalfByAi, emptyAtEnd } = forecastHerd({
+    const { inCalfSixWeeks, emptyAtEnd } = forecastHerd({
       animals,
       season,
       rates: defaultRates,
       conception: conceptionPoints(own, points),
     })
     return [
-      inCalfByAi.low,
-      inCalfByAi.middle,
-      inCalfByAi.high,
+      inCalfSixWeeks.low,
+      inCalfSixWeeks.middle,
+      inCalfSixWeeks.high,
       emptyAtEnd.low,
       emptyAtEnd.middle,
       emptyAtEnd.high,
@@ -123,13 +123,13 @@ test('past the AI weeks what stood by then is what is shown', () => {
     { ...cow, leftToBull: true },
   ]
   const herd = forecastHerd({ animals, season: seasonOn(50), rates, conception: [rates.conception] })
-  expect(herd.inCalfByAi).toMatchObject({ low: 1, middle: 1, high: 1 })
+  expect(herd.inCalfSixWeeks).toMatchObject({ low: 1, middle: 1, high: 1 })
   expect(herd.inCalf).toHaveLength(14)
 })
 
 test('an empty block', () => {
   const herd = forecastHerd({ animals: [], season, rates: defaultRates, conception: conceptionPoints(own) })
   expect(herd.animals).toBe(0)
-  expect(herd.inCalfByAi).toEqual({ expected: 0, low: 0, middle: 0, high: 0 })
+  expect(herd.inCalfSixWeeks).toMatchObject({ expected: 0, low: 0, middle: 0, high: 0 })
   expect(herd.due).toEqual({ first: 0, expected: [] })
 })

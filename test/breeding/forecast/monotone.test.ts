@@ -76,11 +76,11 @@ test('everything is a chance and sums to 1', () => {
       (anchor, n, e, s, shift) => {
         const moved = 'day' in anchor ? { ...anchor, day: Math.min(anchor.day, shift) } : anchor
         const forecast = forecastAnimal(animalOf(moved, n, e), seasonOn(shift), ratesOf(s))
-        for (const chance of [...forecast.inCalf, ...forecast.inCalfByAi]) {
+        for (const chance of [...forecast.inCalf, ...forecast.inCalfSixWeeks]) {
           expect(chance).toBeGreaterThanOrEqual(-slack)
           expect(chance).toBeLessThanOrEqual(1 + slack)
         }
-        for (const [i, chance] of forecast.inCalfByAi.entries())
+        for (const [i, chance] of forecast.inCalfSixWeeks.entries())
           expect(chance).toBeLessThanOrEqual((forecast.inCalf[i] ?? 0) + slack)
         for (const chances of Object.values(forecast.straws))
           expect(chances.reduce((a, b) => a + b, 0)).toBeCloseTo(1, 9)

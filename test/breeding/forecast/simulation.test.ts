@@ -179,7 +179,7 @@ test.each(herd)('%s', (name, animal, season) => {
     if (tries > 4_000_000) throw new Error('too few lives fit')
   }
   const forecast = forecastAnimal(animal, season, rates)
-  const byAi = forecast.inCalfByAi[Math.max(0, season.lastAiDay + 1 - season.today)] ?? Number.NaN
+  const byAi = forecast.inCalfSixWeeks[Math.max(0, season.lastAiDay + 1 - season.today)] ?? Number.NaN
   const share = (what: string, counted: (life: Life) => boolean, chance: number): void => {
     const found = lives.filter(counted).length / lives.length
     const error = Math.sqrt(Math.max(0, chance * (1 - chance)) / lives.length)

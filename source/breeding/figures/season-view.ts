@@ -1,0 +1,147 @@
+/**
+ * Everything about a season of a block on the morning of a day, for whoever shows it: each part is reckoned when it is
+ * first asked for, and kept.
+ */
+import { type BullPlan, bullPlan } from '../ahead/bull-plan.ts'
+import { type LastChance, lastChances } from '../ahead/last-chances.ts'
+import { blocksOn } from '../blocks.ts'
+import type { HerdBook } from '../book.ts'
+import type { Day } from '../day.ts'
+import { type Assumption, assumptionsOf } from '../forecast/assumptions.ts'
+import { type BlockForecast, forecastBlock } from '../forecast/block.ts'
+import { type Change, changesWorthALook } from '../forecast/what-if.ts'
+import { type HerdRates, ratesOfHerd } from '../rates-of-herd.ts'
+import { CLOSING_DAYS, type Phase, phaseOf, type Season, seasonDay } from '../season.ts'
+import type { Standing } from '../standing.ts'
+import { type SeasonFigures, seasonFigures } from './season-figures.ts'
+
+export class SeasonView {
+  readonly book: HerdBook
+  readonly season: Season
+  readonly today: Day
+  /** Season day of the morning. */
+  readonly s: number
+  readonly phase: Phase
+  readonly #standings: readonly Standing[]
+  readonly #kept = new Map<string, unknown>()
+
+  constructor(book: HerdBook, standings: readonly Standing[], season: Season, today: Day) {
+    this.book = book
+    this.season = season
+    this.today = today
+    this.s = seasonDay(season, today)
+    this.phase = phaseOf(season, today)
+    this.#standings = standings
+  }
+
+  /** The rates that chances and forecast rest on, with the counts behind them. */
+  get rates(): HerdRates {
+    return ratesOfHerd(this.book, this.#standings, this.today)
+  }
+
+  /** What has happened so far. */
+  get figures(): SeasonFigures {
+    return this.#keep('figures', () => this.#figuresOf(this.season))
+  }
+
+  /** The season ahead as it is planned; undefined once the closing weeks are over. */
+  get forecast(): BlockForecast | undefined {
+    return this.whatIf({})
+  }
+
+  /** The same with a change of the plan. */
+  whatIf(change: Change): BlockForecast | undefined {
+    if (this.s > this.season.bullEnd + CLOSING_DAYS) return undefined
+    return this.#keep(`what if ${JSON.stringify(change)}`, () =>
+      forecastBlock(this.book, this.#standings, this.season, this.today, change),
+    )
+  }
+
+  /** Changes worth a look beside the plan; each is reckoned by `whatIf`. */
+  get changes(): readonly Change[] {
+    const { forecast } = this
+    if (forecast === undefined) return []
+    return changesWorthALook({
+      s: this.s,
+      aiEnd: this.season.aiEnd,
+      bullEnd: this.season.bullEnd,
+      heatSeen: forecast.own.heatSeen,
+      cowConception: forecast.own.conception.cowConventional.mean,
+      bulls: forecast.bulls ?? forecast.bullsNeeded,
+    })
+  }
+
+  /** Undefined without bull weeks, and once the closing weeks are over. */
+  get bulls(): BullPlan | undefined {
+    return this.forecast && bullPlan(this.book, this.season, this.forecast)
+  }
+
+  /** Late calvers and empties. */
+  get lastChances(): readonly LastChance[] {
+    return this.#keep('last chances', () => lastChances(this.book, this.#standings, this.season, this.today))
+  }
+
+  /** The seasons of the block before this one, the latest first. */
+  get earlier(): readonly SeasonFigures[] {
+    return this.#keep('earlier', () =>
+      (this.book.seasons.get(this.season.block) ?? [])
+        .filter((season) => season.matingStart < this.season.matingStart)
+        .map((season) => this.#figuresOf(season))
+        .reverse(),
+    )
+  }
+
+  /** What the forecast rests on. */
+  get assumptions(): readonly Assumption[] {
+    return this.forecast === undefined
+      ? []
+      : assumptionsOf(this.forecast, this.rates.rates, this.book.policy.chances)
+  }
+
+  #figuresOf(season: Season): SeasonFigures {
+    return seasonFigures(this.book, this.#standings, season, this.today)
+  }
+
+  #keep<T>(name: string, reckon: () => T): T {
+    if (!this.#kept.has(name)) this.#kept.set(name, reckon())
+    return this.#kept.get(name) as T
+  }
+}
+
+const views = new WeakMap<HerdBook, Map<string, SeasonView>>()
+
+/** So many seasons and days of one book are kept. */
+const VIEWS_KEPT = 8
+
+/**
+ * The view of a season on the morning of a day; the same one as long as the book is the same.
+ *
+ * @param standings of all animals on the day, those that left too
+ * @param season one that is over, on or to come
+ * @example seasonView(book, standings, season, today).figures.submission.all.percent // 84.2
+ */
+export function seasonView(
+  book: HerdBook,
+  standings: readonly Standing[],
+  season: Season,
+  today: Day,
+): SeasonView {
+  const ofBook = views.get(book) ?? new Map<string, SeasonView>()
+  views.set(book, ofBook)
+  const key = `${season.factId} ${today}`
+  const found = ofBook.get(key)
+  if (found !== undefined) return found
+  if (ofBook.size >= VIEWS_KEPT) ofBook.clear()
+  const view = new SeasonView(book, standings, season, today)
+  ofBook.set(key, view)
+  return view
+}
+
+/**
+ * The season that a block is looked at in on a day: live, else next, else last, as on the morning list.
+ *
+ * @param block undefined: the first block of the day
+ * @example seasonShown(book, today, 'autumn')?.matingStart // 24 November 2025
+ */
+export const seasonShown = (book: HerdBook, today: Day, block?: string): Season | undefined =>
+  blocksOn(book, today).find((one) => block === undefined || one.block === block)?.season
