@@ -51,7 +51,8 @@ export function marksOn(animal: AnimalRecord, today: Day): Marks {
       marks.examinedOn = day
       const planned = fact.serveOn === undefined ? undefined : isoDay(fact.serveOn)
       if (planned === today) marks.fixedTime = fact
-      else if (planned !== undefined && planned < today) marks.plannedBefore = planned
+      else if (planned !== undefined && planned < today && planned > (marks.plannedBefore ?? -Infinity))
+        marks.plannedBefore = planned
     }
   }
   marks.onHold ||= openHold

@@ -118,7 +118,8 @@ function unservedHeat(standing: Standing, { policy }: RuleSetting): boolean {
   const planMissed =
     plannedBefore !== undefined &&
     !onHeat(standing) &&
-    !standing.services.some((service) => service.day >= plannedBefore) &&
+    // Served the day before, on the heat that she had by herself, the plan is done too.
+    !standing.services.some((service) => service.day >= plannedBefore - 1) &&
     missed(plannedBefore, PLAN_MISSED_FROM)
   return heatMissed || planMissed
 }

@@ -143,6 +143,13 @@ describe('a fixed-time service planned for the day', () => {
     ['three days after, not done', cow(fresh, onDay10), 13, 'take-care: unserved-heat'],
     ['four days after, not done', cow(fresh, onDay10), 14, '-'],
     ['the day after, done', cow(fresh, onDay10, service(10)), 11, '-'],
+    ['the day after, served the day before', cow(fresh, onDay10, service(9)), 11, '-'],
+    [
+      'of two plans the later',
+      cow(fresh, heat(5), planned(0, 20), planned(1, 10)),
+      21,
+      'take-care: unserved-heat',
+    ],
     ['on heat as well', cow(fresh, onDay10, heat(10)), 10, 'serve: on-heat fixed-time'],
     ['planned today: nothing moves until midnight', cow(fresh, heat(0), planned(10, 10)), 10, '-'],
     [
