@@ -2,7 +2,7 @@
  * The herd book: the facts of a file put in order, corrections applied, one record an animal. It holds what does
  * not depend on the day; what an animal's facts mean on a day is her standing (standing.ts).
  */
-import { type Day, isoDay } from './day.ts'
+import { type AnimalRecord, animalRecord } from './animal-record.ts'
 import {
   type AnimalFact,
   type AnimalRecordFact,
@@ -17,28 +17,12 @@ import {
   type SpoiledFact,
   type StockTakeFact,
 } from './facts.ts'
-import { Clock, kindRank, type Minute, standardMilkings } from './moment.ts'
+import { Clock, standardMilkings } from './moment.ts'
 import { type Policy, policyFrom } from './policy.ts'
 import { type Season, seasonFrom } from './season.ts'
 import { voidedBy } from './voided.ts'
 
-/** A fact with its day and its minute counted once. */
-export interface Happening<F extends AnimalFact = AnimalFact> {
-  readonly fact: F
-  readonly day: Day
-  readonly minute: Minute
-  /** Place among her facts: day, minute, kind. */
-  readonly order: number
-}
-
-export interface AnimalRecord {
-  readonly id: string
-  readonly number: string
-  readonly record: AnimalRecordFact
-  readonly born: Day | undefined
-  /** What happened to her, in order of day, minute and kind; voided facts are not among it. */
-  readonly happenings: readonly Happening[]
-}
+export type { AnimalRecord, Happening } from './animal-record.ts'
 
 export type StockFact = StockTakeFact | DeliveryFact | SpoiledFact
 
@@ -56,18 +40,16 @@ export interface HerdBook {
   /** Live stock facts by date, then order of the file. */
   readonly stock: readonly StockFact[]
   readonly nitrogen: readonly NitrogenFact[]
+  /** Their records alone, by id, in order of the file. */
+  readonly records: ReadonlyMap<string, AnimalRecordFact>
   /** Live services, by AI and by bulls, in order of the file. */
   readonly services: readonly ServiceFact[]
+  /** All facts, voided ones and corrections too, in order of the file. */
+  readonly facts: readonly Fact[]
   /** All live facts, in order of the file; corrections are not among them. */
   readonly live: readonly Fact[]
   /** Ids of the facts that a correction voids. */
   readonly voided: ReadonlySet<string>
-}
-
-interface Draft {
-  record: AnimalRecordFact | undefined
-  happenings: Happening[]
-  sorted: boolean
 }
 
 /**
@@ -81,19 +63,26 @@ export function openBook(facts: readonly Fact[]): HerdBook {
   const voided = voidedBy(facts)
   const live: Fact[] = []
   const ofHerd: Fact[] = []
-  const ofAnimals: (AnimalFact | AnimalRecordFact)[] = []
+  const records = new Map<string, AnimalRecordFact>()
+  const ofAnimals = new Map<string, AnimalFact[]>()
   const services: ServiceFact[] = []
   for (const fact of facts) {
     if (fact.kind === 'correction' || (voided.size > 0 && voided.has(fact.id))) continue
     live.push(fact)
     if (fact.kind === 'service') services.push(fact)
     if (fact.about === HERD) ofHerd.push(fact)
-    else ofAnimals.push(fact as AnimalFact | AnimalRecordFact)
+    else if (fact.kind === 'animal') records.set(fact.about, fact)
+    else {
+      const ofHer = ofAnimals.get(fact.about)
+      if (ofHer === undefined) ofAnimals.set(fact.about, [fact as AnimalFact])
+      else ofHer.push(fact as AnimalFact)
+    }
   }
   const farm = ofHerd.findLast((fact): fact is FarmFact => fact.kind === 'farm')
   const milkings = farm?.milkings ?? standardMilkings
-  const animals = animalRecords(ofAnimals, milkings)
-  const records = [...animals.values()]
+  const clock = new Clock(milkings)
+  const animals = new Map<string, AnimalRecord>()
+  for (const [id, record] of records) animals.set(id, animalRecord(record, ofAnimals.get(id) ?? [], clock))
   const seasons = new Map(
     ofHerd
       .filter((fact): fact is SeasonFact => fact.kind === 'season')
@@ -106,18 +95,30 @@ export function openBook(facts: readonly Fact[]): HerdBook {
     seasons: Map.groupBy(allSeasons, (season) => season.block),
     allSeasons,
     animals,
-    byNumber: new Map(records.map((animal) => [animal.number, animal])),
-    byInternationalId: new Map(
-      records.flatMap((animal) =>
-        animal.record.internationalId === undefined ? [] : [[animal.record.internationalId, animal] as const],
-      ),
-    ),
+    ...byNames(animals),
+    records,
     stock: ofHerd.filter(isStock).sort(byDate),
     nitrogen: ofHerd.filter((fact): fact is NitrogenFact => fact.kind === 'nitrogen').sort(byDate),
     services,
+    facts,
     live,
     voided,
   }
+}
+
+/** Animals by the farm's number, and by international ID. */
+function byNames(animals: ReadonlyMap<string, AnimalRecord>): {
+  byNumber: Map<string, AnimalRecord>
+  byInternationalId: Map<string, AnimalRecord>
+} {
+  const byNumber = new Map<string, AnimalRecord>()
+  const byInternationalId = new Map<string, AnimalRecord>()
+  for (const animal of animals.values()) {
+    byNumber.set(animal.number, animal)
+    const { internationalId } = animal.record
+    if (internationalId !== undefined) byInternationalId.set(internationalId, animal)
+  }
+  return { byNumber, byInternationalId }
 }
 
 const isStock = (fact: Fact): fact is StockFact =>
@@ -127,44 +128,6 @@ const byDate = (a: Fact, b: Fact): number => (a.date < b.date ? -1 : a.date > b.
 
 const bySeasonStart = (a: Season, b: Season): number =>
   a.matingStart - b.matingStart || (a.block < b.block ? -1 : a.block > b.block ? 1 : 0)
-
-function animalRecords(
-  facts: readonly (AnimalFact | AnimalRecordFact)[],
-  milkings: readonly string[],
-): Map<string, AnimalRecord> {
-  const drafts = new Map<string, Draft>()
-  const clock = new Clock(milkings)
-  for (const fact of facts) {
-    let draft = drafts.get(fact.about)
-    if (draft === undefined) {
-      draft = { record: undefined, happenings: [], sorted: true }
-      drafts.set(fact.about, draft)
-    }
-    if (fact.kind === 'animal') {
-      draft.record = fact
-      continue
-    }
-    const day = isoDay(fact.date)
-    const minute = clock.minute(fact.time)
-    const order = (day * 1440 + minute) * 32 + kindRank(fact.kind)
-    const before = draft.happenings[draft.happenings.length - 1]
-    if (before !== undefined && before.order > order) draft.sorted = false
-    draft.happenings.push({ fact, day, minute, order })
-  }
-  const animals = new Map<string, AnimalRecord>()
-  for (const [id, draft] of drafts) {
-    if (draft.record === undefined) continue
-    if (!draft.sorted) draft.happenings.sort((a, b) => a.order - b.order)
-    animals.set(id, {
-      id,
-      number: draft.record.number,
-      record: draft.record,
-      born: draft.record.born === undefined ? undefined : isoDay(draft.record.born),
-      happenings: draft.happenings,
-    })
-  }
-  return animals
-}
 
 /**
  * The animal that a parent field or a sire code names: by the farm's number, else by international ID.

@@ -18,7 +18,7 @@ function nameIn(book: HerdBook, name: string | undefined): string | undefined {
 
 function parentsIn(book: HerdBook): Map<string, Parents> {
   const parents = new Map<string, Parents>()
-  for (const [id, { record }] of book.animals) {
+  for (const [id, record] of book.records) {
     const [sire, dam] = [nameIn(book, record.sire), nameIn(book, record.dam)]
     parents.set(id, { ...(sire === undefined ? {} : { sire }), ...(dam === undefined ? {} : { dam }) })
   }
@@ -32,16 +32,16 @@ export interface HerdPedigree {
   readonly problems: readonly Problem[]
 }
 
-const known = new WeakMap<HerdBook, HerdPedigree>()
+const known = new WeakMap<HerdBook['records'], HerdPedigree>()
 
 /**
  * The pedigree of a herd book. A loop or an impossible parent is named and left out, so that one wrong entry does not
- * take the figures of the whole herd. Read once for a book and kept.
+ * take the figures of the whole herd. Read once for the records of a book and kept.
  *
  * @example herdPedigree(book).problems[0]?.code // 'pedigree-loop'
  */
 export function herdPedigree(book: HerdBook): HerdPedigree {
-  const found = known.get(book)
+  const found = known.get(book.records)
   if (found) return found
   const parents = parentsIn(book)
   const problems: Problem[] = []
@@ -57,7 +57,7 @@ export function herdPedigree(book: HerdBook): HerdPedigree {
     }
   }
   const read: HerdPedigree = { pedigree: pedigreeOf(parents), problems }
-  known.set(book, read)
+  known.set(book.records, read)
   return read
 }
 
