@@ -1,6 +1,6 @@
 /**
  * npm run bench              everything
- * npm run bench -- list      only what has this word in its name: list, frame, rows, large, packed
+ * npm run bench -- list      only what has this word in its name: list, frame, keys, rows, large, packed
  *
  * Ratios on one machine in one run; nothing here passes or fails, a figure past its bar is marked.
  */
@@ -12,6 +12,7 @@ import { today } from '../source/commands/today.ts'
 import { firstFrames } from './first-frame.ts'
 import { benchDay, benchHerd } from './herd.ts'
 import { saveHerd } from './herd-file.ts'
+import { keysToFrames } from './keys.ts'
 import { listProcess } from './list-process.ts'
 import type { Finding } from './measure.ts'
 import { packed } from './packed.ts'
@@ -44,6 +45,7 @@ async function ofHerds(
 const measurements: Readonly<Record<string, () => Promise<Finding[]>>> = {
   list: () => ofHerds(benchDay, (file, size) => listProcess(file, dayIso(benchDay), size)),
   frame: () => ofHerds(now, firstFrames),
+  keys: keysToFrames,
   rows: async () => [await rowsBesideParsing()],
   large: rowsOfLargeHerds,
   packed: async () => [packed()],
