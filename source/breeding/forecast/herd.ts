@@ -12,6 +12,7 @@ import {
   sumOfCounts,
 } from '../statistics/poisson-binomial.ts'
 import { averageOf, type Band, bandOf } from '../statistics/quantiles.ts'
+import { finished, mapInSteps, type Steps } from '../steps.ts'
 import { type AnimalForecast, forecastAnimal } from './animal.ts'
 import { bullFindsWith } from './bulls.ts'
 import type { ConceptionRates } from './conception-points.ts'
@@ -93,20 +94,22 @@ const openChances = (
     .filter((_, i) => (animals[i]?.earliestDay ?? 0) <= season.lastBullDay)
     .map(({ inCalf }) => 1 - at(inCalf, turnOut(season)))
 
-function forecastEach({ animals, season, bulls }: HerdQuestion, rates: Rates): AnimalForecast[] {
-  const each = animals.map((animal) => forecastAnimal(animal, season, rates))
+function* forecastEach(
+  { animals, season, bulls }: HerdQuestion,
+  rates: Rates,
+): Steps<readonly AnimalForecast[]> {
+  const each = yield* mapInSteps(animals, (animal) => forecastAnimal(animal, season, rates))
   if (bulls === undefined) return each
   const open = openChances(animals, each, season).reduce((a, b) => a + b, 0)
   const finds = bullFindsWith(bulls, open, rates)
-  return finds === rates.bullFinds
-    ? each
-    : animals.map((animal) => forecastAnimal(animal, season, rates, finds))
+  if (finds === rates.bullFinds) return each
+  return yield* mapInSteps(animals, (animal) => forecastAnimal(animal, season, rates, finds))
 }
 
-function forecastPoint(question: HerdQuestion, conception: ConceptionRates): Point {
+function* forecastPoint(question: HerdQuestion, conception: ConceptionRates): Steps<Point> {
   const { animals, season } = question
   const rates = { ...question.rates, conception }
-  const each = forecastEach(question, rates)
+  const each = yield* forecastEach(question, rates)
   const strawCounts = (kind: StrawKind) =>
     sumOfCounts(each.map(({ straws }) => ({ first: 0, chances: straws[kind] })))
   const survival = survivalByAge(rates.losses)
@@ -156,8 +159,12 @@ function dueDays(points: readonly Point[]): DueDays {
  * @throws RangeError without conception rates: a programming error
  * @example forecastHerd({ animals, season, rates, conception: conceptionPoints(own) }).inCalfSixWeeks.middle // 118
  */
-export function forecastHerd(question: HerdQuestion): HerdForecast {
-  const points = question.conception.map((conception) => forecastPoint(question, conception))
+export const forecastHerd = (question: HerdQuestion): HerdForecast => finished(forecastHerdInSteps(question))
+
+/** The same in steps of a few animals each. */
+export function* forecastHerdInSteps(question: HerdQuestion): Steps<HerdForecast> {
+  const points: Point[] = []
+  for (const conception of question.conception) points.push(yield* forecastPoint(question, conception))
   const count = (key: keyof Counts): CountForecast => {
     const average = averageOf(points.map(({ counts }) => counts[key]))
     return { expected: expectedCount(average), ...bandOf(average), distribution: average }
