@@ -5,6 +5,8 @@ import { currentFormat } from './format.ts'
 import type { Reading } from './herd-file.ts'
 import { type Migration, migrated } from './migrations.ts'
 
+/** Far more saves than there will ever be, and few enough digits for the header line. */
+const countLimit = 1e12
 /** Problems named at most; a file of another kind would give one for each line. */
 const namedProblems = 50
 
@@ -66,8 +68,7 @@ export async function readEdited(
 function inFile(problem: Problem, path: string, text: string, count: number): Problem {
   const index = /^facts\[(\d+)\]/.exec(problem.path)?.[1]
   const ours =
-    /^\ufeff?\{"kind":"dawnlist".*"facts":\[\r?\n/.test(text) &&
-    text.trimEnd().split('\n').length === count + 2
+    /^\{"kind":"dawnlist".*"facts":\[\r?\n/.test(text) && text.trimEnd().split('\n').length === count + 2
   const line = ours && index !== undefined ? `:${Number(index) + 2}` : ''
   return { ...problem, path: `${path}${line}: ${problem.path}` }
 }
@@ -76,7 +77,7 @@ const isRecord = (value: unknown): value is Record<string, unknown> =>
   typeof value === 'object' && value !== null && !Array.isArray(value)
 
 const isCount = (value: unknown): value is number =>
-  typeof value === 'number' && Number.isSafeInteger(value) && value >= 0 && value < 1e15
+  typeof value === 'number' && Number.isSafeInteger(value) && value >= 0 && value <= countLimit
 
 /** Line, counted from 1, where reading stopped; 0 where that cannot be told. */
 function whereBroken(text: string, error: unknown): { line: number } {

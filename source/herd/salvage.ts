@@ -3,6 +3,8 @@ import { inSlices } from './breathe.ts'
 import type { HerdFile } from './herd-file.ts'
 import { KnownFacts } from './known-facts.ts'
 
+const begin = Buffer.from('{"id":')
+
 /**
  * Facts that can still be read in a damaged file and that a copy of it lacks: whole lines that pass the schema.
  *
@@ -15,8 +17,7 @@ export async function readableFacts(bytes: Buffer, copy: HerdFile): Promise<Fact
   const known = new KnownFacts()
   for (const fact of copy.facts) known.add(fact)
   const readable: Fact[] = []
-  const lines = bytes.toString('utf8').split('\n')
-  await inSlices(lines, 200, (line) => {
+  await inSlices(linesOf(bytes), 200, (line) => {
     const fact = factIn(line)
     if (fact === undefined || checkAdded(known, [fact]).length > 0) return
     known.add(fact)
@@ -25,12 +26,22 @@ export async function readableFacts(bytes: Buffer, copy: HerdFile): Promise<Fact
   return readable
 }
 
-/** A line as a fact, not judged yet. */
-function factIn(line: string): Fact | undefined {
-  const text = line.trim().replace(/,$/, '')
-  if (!text.startsWith('{"id":')) return undefined
+function linesOf(bytes: Buffer): Buffer[] {
+  const lines: Buffer[] = []
+  for (let start = 0; start < bytes.length; ) {
+    const end = bytes.indexOf('\n', start)
+    lines.push(bytes.subarray(start, end === -1 ? bytes.length : end))
+    start = end === -1 ? bytes.length : end + 1
+  }
+  return lines
+}
+
+/** A line as a fact, not judged yet; undefined where it is none, or not all of it is text. */
+function factIn(line: Buffer): Fact | undefined {
+  if (!line.subarray(0, 6).equals(begin)) return undefined
   try {
-    return JSON.parse(text) as Fact
+    const text = new TextDecoder('utf-8', { fatal: true }).decode(line)
+    return JSON.parse(text.trim().replace(/,$/, '')) as Fact
   } catch {
     return undefined
   }

@@ -170,3 +170,21 @@ test('a whole file gives way only to a copy that is named; a stranger and a newe
   expect(codes(await restoreHerdFile(herdPath, '/stick/copy.json', world))).toEqual(['herd-newer'])
   expect(bytes()).toBe(newer)
 })
+
+test('only the half-written files of this herd and of its copies are swept away', async () => {
+  const { files, world } = await herdOnDisk()
+  const ours = [
+    '/farm/.herd.json.0123456789ab.temp',
+    '/farm/backups/.herd.2026-05-28.json.0123456789ab.temp',
+    '/farm/backups/.herd.format-0.2.json.0123456789ab.temp',
+  ]
+  const others = [
+    '/farm/.herd.old.json.0123456789ab.temp',
+    '/farm/.herd.json.lock.temp',
+    '/farm/backups/.herd.old.2026-05-28.json.0123456789ab.temp',
+  ]
+  await files.makeFolder('/farm/backups')
+  for (const path of [...ours, ...others]) files.place(path, Buffer.from('half'))
+  good(await openHerdFile(herdPath, world))
+  expect(files.paths().filter((path) => path.endsWith('.temp'))).toEqual(others)
+})

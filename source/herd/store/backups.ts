@@ -2,20 +2,20 @@ import { join } from 'node:path'
 import type { IsoDate } from '../../breeding/day.ts'
 import type { Environment } from './environment.ts'
 import { attempt } from './failure.ts'
-import type { Paths } from './paths.ts'
+import { systemCode } from './files.ts'
+import { copyName, type Paths, whyKept } from './paths.ts'
 import { createFile, exists } from './write.ts'
 
 /** Days whose copy is kept. */
 export const backupsKept = 30
 
-const escaped = (text: string): string => text.replace(/[.*+?^${}()|[\]\\]/g, '\\$&')
-
 /** Names of the day copies of a herd, oldest first. */
 export async function dayCopies(world: Environment, paths: Paths): Promise<string[]> {
-  const pattern = new RegExp(`^${escaped(paths.stem)}\\.\\d{4}-\\d{2}-\\d{2}\\.json$`)
   try {
-    return (await world.files.names(paths.backups)).filter((name) => pattern.test(name)).sort()
-  } catch {
+    const names = await world.files.names(paths.backups)
+    return names.filter((name) => /^\d{4}-/.test(whyKept(paths, name) ?? '')).sort()
+  } catch (error) {
+    systemCode(error)
     return []
   }
 }
@@ -33,7 +33,7 @@ export async function keepDayCopy(
   bytes: Buffer,
   day: IsoDate,
 ): Promise<void> {
-  const copy = join(paths.backups, `${paths.stem}.${day}.json`)
+  const copy = join(paths.backups, copyName(paths, day))
   await attempt(paths.backups, async () => {
     if (await exists(world, copy)) return
     await world.files.makeFolder(paths.backups)
@@ -61,7 +61,7 @@ export async function keepCopy(
   return attempt(paths.backups, async () => {
     await world.files.makeFolder(paths.backups)
     for (let count = 1; ; count += 1) {
-      const copy = join(paths.backups, `${paths.stem}.${why}${count === 1 ? '' : `.${count}`}.json`)
+      const copy = join(paths.backups, copyName(paths, count === 1 ? why : `${why}.${count}`))
       if (!(await exists(world, copy))) {
         await createFile(world, copy, [bytes])
         return copy

@@ -42,6 +42,21 @@ export async function locate(world: Environment, path: string): Promise<Paths> {
 export const temporaryName = (path: string): string =>
   join(dirname(path), `.${basename(path)}.${newId()}.temp`)
 
-/** Whether a name is that of a file left half written by an earlier save of this herd or of a copy of it. */
-export const isTemporaryOf = (paths: Paths, name: string): boolean =>
-  name.startsWith(`.${paths.stem}.`) && /\.[0-9a-z]{12}\.temp$/.test(name)
+/**
+ * The file that a name was to become when its writing was cut short.
+ *
+ * @returns undefined where it is no name of a half-written file
+ * @example halfWritten('.herd.json.7k2m9qxc4t0z.temp') // 'herd.json'
+ */
+export const halfWritten = (name: string): string | undefined =>
+  /^\.(.+)\.[0-9a-z]{12}\.temp$/.exec(name)?.[1]
+
+/** Name of a copy that is kept in the folder of backups. @param why a date, or `format-0`, `edited-2026-05-28` */
+export const copyName = (paths: Paths, why: string): string => `${paths.stem}.${why}.json`
+
+/** Why a copy of this herd is kept, by its name; undefined where it is no copy of it. */
+export function whyKept(paths: Paths, name: string): string | undefined {
+  if (!name.startsWith(`${paths.stem}.`) || !name.endsWith('.json')) return undefined
+  const why = name.slice(paths.stem.length + 1, -'.json'.length)
+  return /^(\d{4}-\d{2}-\d{2}|[a-z]+-[\d-]+(\.\d+)?)$/.test(why) ? why : undefined
+}

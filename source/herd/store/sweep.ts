@@ -1,15 +1,18 @@
-import { join } from 'node:path'
+import { basename, join } from 'node:path'
 import type { Environment } from './environment.ts'
 import { systemCode } from './files.ts'
 import { tryLock } from './locking.ts'
-import { isTemporaryOf, type Paths } from './paths.ts'
+import { halfWritten, type Paths, whyKept } from './paths.ts'
 
 /**
  * Removes what a save that was killed left half written. Only under the lock, so that no other program's save is
  * disturbed; where that cannot be had now, the next opening does it.
  */
 export async function sweep(world: Environment, paths: Paths): Promise<void> {
-  const left = [...(await leftIn(world, paths.folder, paths)), ...(await leftIn(world, paths.backups, paths))]
+  const left = [
+    ...(await leftIn(world, paths.folder, (name) => name === basename(paths.file))),
+    ...(await leftIn(world, paths.backups, (name) => whyKept(paths, name) !== undefined)),
+  ]
   if (left.length === 0) return
   const release = tryQuietly(world, paths)
   try {
@@ -20,10 +23,14 @@ export async function sweep(world: Environment, paths: Paths): Promise<void> {
   }
 }
 
-async function leftIn(world: Environment, folder: string, paths: Paths): Promise<string[]> {
+async function leftIn(
+  world: Environment,
+  folder: string,
+  ours: (name: string) => boolean,
+): Promise<string[]> {
   try {
     const names = await world.files.names(folder)
-    return names.filter((name) => isTemporaryOf(paths, name)).map((name) => join(folder, name))
+    return names.filter((name) => ours(halfWritten(name) ?? '')).map((name) => join(folder, name))
   } catch (error) {
     systemCode(error)
     return []
