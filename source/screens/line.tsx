@@ -2,6 +2,7 @@
 import { Box, Text } from 'ink'
 import { memo } from 'react'
 import { asciiText } from './ascii.ts'
+import type { Size } from './size.ts'
 import type { Theme, Tone } from './theme.ts'
 import { cut, widthOf } from './width.ts'
 
@@ -51,50 +52,43 @@ export function spread(left: Line, right: Line, cells: number, sign: string): Li
   return [...beginning, bit(' '.repeat(Math.max(0, room - lineWidth(beginning)))), ...ending]
 }
 
-/** A line as it can be drawn: no wider than its room, in ASCII where there is nothing else. */
-const fitted = (line: Line, width: number, theme: Theme): Line =>
-  cutLine(
-    theme.ascii ? line.map((one) => ({ ...one, text: asciiText(one.text) })) : line,
-    width,
-    theme.signs.cut,
-  )
+/** A line for a terminal that can draw ASCII only. */
+export const asciiLine = (line: Line): Line => line.map((one) => ({ ...one, text: asciiText(one.text) }))
 
-/** One line; never wraps. An empty one still takes its row. */
-const DrawnLine = memo(function DrawnLine({ line, theme }: { line: Line; theme: Theme }) {
-  if (line.length === 0) return <Text> </Text>
-  return (
-    <Text wrap="truncate">
-      {line.map((one, index) =>
-        one.tone === undefined || one.tone === 'plain' ? (
-          one.text
-        ) : (
-          // biome-ignore lint/suspicious/noArrayIndexKey: the place in the line is what a bit is
-          <Text key={index} {...theme.looks[one.tone]}>
-            {one.text}
-          </Text>
-        ),
-      )}
-    </Text>
-  )
-})
+const sameLine = (a: Line, b: Line): boolean =>
+  a === b ||
+  (a.length === b.length &&
+    a.every((one, index) => one.text === b[index]?.text && one.tone === b[index]?.tone))
 
-/** A block of lines of exactly this size; what does not fit is not drawn. */
-export function Lines({
-  lines,
-  theme,
-  width,
-  height,
-}: {
-  lines: readonly Line[]
-  theme: Theme
-  width: number
-  height: number
-}) {
+/** One row; never wraps. An empty one still takes its place. A row that reads as before is not drawn again. */
+const Row = memo(
+  function Row({ line, theme }: { line: Line; theme: Theme }) {
+    if (line.length === 0) return <Text> </Text>
+    return (
+      <Text wrap="truncate">
+        {line.map((one, index) =>
+          one.tone === undefined || one.tone === 'plain' ? (
+            one.text
+          ) : (
+            // biome-ignore lint/suspicious/noArrayIndexKey: the place in the line is what a bit is
+            <Text key={index} {...theme.looks[one.tone]}>
+              {one.text}
+            </Text>
+          ),
+        )}
+      </Text>
+    )
+  },
+  (before, now) => before.theme === now.theme && sameLine(before.line, now.line),
+)
+
+/** The rows of the whole screen, no more than it has; each has been cut to its width. */
+export function Rows({ rows, theme, size }: { rows: readonly Line[]; theme: Theme; size: Size }) {
   return (
-    <Box flexDirection="column" width={width} height={height} flexShrink={0} overflow="hidden">
-      {lines.slice(0, height).map((line, index) => (
-        // biome-ignore lint/suspicious/noArrayIndexKey: a line is its place on the screen
-        <DrawnLine key={index} line={fitted(line, width, theme)} theme={theme} />
+    <Box flexDirection="column" width={size.columns} height={size.rows} overflowY="hidden">
+      {rows.slice(0, size.rows).map((line, index) => (
+        // biome-ignore lint/suspicious/noArrayIndexKey: a row is its place on the screen
+        <Row key={index} line={line} theme={theme} />
       ))}
     </Box>
   )

@@ -5,6 +5,7 @@ import type { Leave } from '../morning/action.ts'
 import { App } from './app.tsx'
 import { type Suspendable, suspend } from './input/suspend.ts'
 import type { Session } from './session.ts'
+import { type Size, usable } from './size.ts'
 import type { Theme } from './theme.ts'
 
 export interface Screen {
@@ -19,10 +20,12 @@ export interface Screen {
 const INTERRUPTED = 130
 
 /** Begins to draw the session on a terminal. */
-export const startScreen = (screen: Screen): Instance =>
-  render(<Root {...screen} />, {
-    stdin: screen.stdin,
-    stdout: screen.stdout,
+export function startScreen(screen: Screen): Instance {
+  const { stdin, stdout } = screen
+  const root = () => <Root {...screen} size={usable(sizeOf(stdout), screen.process.platform)} />
+  const instance = render(root(), {
+    stdin,
+    stdout,
     alternateScreen: true,
     incrementalRendering: true,
     exitOnCtrlC: false,
@@ -30,6 +33,17 @@ export const startScreen = (screen: Screen): Instance =>
     patchConsole: false,
     maxFps: 120,
   })
+  // Before Ink hears of a new size, which it would first draw with the rows of the old one.
+  const resized = (): void => instance.rerender(root())
+  stdout.prependListener('resize', resized)
+  void instance
+    .waitUntilExit()
+    .finally(() => stdout.off('resize', resized))
+    .catch(() => {})
+  return instance
+}
+
+const sizeOf = ({ columns, rows }: NodeJS.WriteStream): Size => ({ columns: columns || 80, rows: rows || 24 })
 
 /**
  * Draws the session on a terminal until the user leaves.
@@ -41,7 +55,7 @@ export async function openScreen(screen: Screen): Promise<number> {
   return typeof status === 'number' ? status : 0
 }
 
-function Root({ session, theme, process }: Screen) {
+function Root({ session, theme, process, size }: Screen & { readonly size: Size }) {
   const { exit, suspendTerminal } = useApp()
   useEffect(() => {
     session.start((how: Leave) => {
@@ -51,5 +65,5 @@ function Root({ session, theme, process }: Screen) {
     })
     return () => session.stop()
   }, [session, process, exit, suspendTerminal])
-  return <App session={session} theme={theme} platform={process.platform} />
+  return <App session={session} theme={theme} size={size} />
 }

@@ -2,7 +2,8 @@
 import stringWidth from 'string-width'
 
 const graphemes = new Intl.Segmenter('en', { granularity: 'grapheme' })
-const narrow = /^[\x20-\x7e]*$/
+/** ASCII and the signs that lines are drawn with: a cell each, known without asking. */
+const narrow = /^[\x20-\x7e─━│║○●►▲▼▁·–…→’é]*$/
 
 /**
  * Cells that a text takes.
