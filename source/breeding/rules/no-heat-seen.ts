@@ -1,14 +1,7 @@
 /** Section 7, No heat seen: for the vet. Not a diagnosis; in housed herds most are missed heats. */
 import { hardCalving } from '../cycle.ts'
-import {
-  calvedAtLeast,
-  checkedEmpty,
-  daysCalved,
-  mayBeServed,
-  returned,
-  type Standing,
-  unchecked,
-} from '../standing.ts'
+import type { Policy } from '../policy.ts'
+import { calvedAtLeast, checkedEmpty, daysCalved, mayBeServed, returned, type Standing } from '../standing.ts'
 import { concernsBreeding, fitting, type Rule, sinceCalving, sureHeatSince } from './placement.ts'
 
 /** An examination answers for so many days. */
@@ -16,27 +9,31 @@ const EXAMINED_DAYS = 21
 /** A heat of the pre-mating weeks counts from here for maidens and cows calved long ago. */
 const CYCLING_FROM = -42
 const CALVED_LONG = 150
+/** A cow that is cycling was seen within so many days. */
+const HEAT_DAYS = 24
 
 export const noHeatSeen: Rule = (standing, { policy }) => {
   const { phase, s, today } = standing
   if (!concernsBreeding(standing) || standing.inCalf || s === undefined) return undefined
   if (phase !== 'before' && phase !== 'ai') return undefined
   if (standing.examinedOn !== undefined && today - standing.examinedOn <= EXAMINED_DAYS) return undefined
-  const notServed = standing.chancesUsed === 0 && !maybeInCalf(standing, policy.watchFrom)
-  const notCycling = notServed && !cyclingSeen(standing)
+  const open = !maybeInCalf(standing, policy.watchFrom)
   const reasons = fitting([
     [
       'cycling-not-seen',
-      notCycling &&
+      open &&
+        standing.chancesUsed === 0 &&
+        !cyclingSeen(standing) &&
         (phase === 'before' ? s >= -14 && calvedAtLeast(standing, 30) : calvedAtLeast(standing, 60)),
     ],
     [
       'no-heat-24-days',
       phase === 'ai' &&
         s >= 21 &&
-        notServed &&
+        open &&
+        (standing.chancesUsed === 0 || secondIsAwaited(standing, policy)) &&
         calvedAtLeast(standing, policy.calvedToServe) &&
-        !sureHeatSince(standing, today - 24),
+        !sureHeatSince(standing, today - HEAT_DAYS),
     ],
     ['empty', phase === 'ai' && mayBeServed(standing, policy.chances) && emptyWithoutHeat(standing)],
     ['at-risk', phase === 'before' && s >= -28 && calvedAtLeast(standing, 21) && atRisk(standing)],
@@ -57,9 +54,23 @@ export function cyclingSeen(standing: Standing): boolean {
   return sureHeatSince(standing, from)
 }
 
-/** A bull's service, or one of before the season: she may be in calf, and the vet's treatment would end it. */
-const maybeInCalf = (standing: Standing, watchFrom: number): boolean =>
-  unchecked(standing) && !returned(standing, watchFrom)
+/**
+ * Served and neither back nor checked empty, or checked unsure and not seen since: she may be in calf, and the vet's
+ * treatment would end it.
+ */
+function maybeInCalf(standing: Standing, watchFrom: number): boolean {
+  const served = standing.lastService !== undefined && !returned(standing, watchFrom)
+  const check = standing.lastCheck
+  const unsure = check?.fact.result === 'unsure' && !sureHeatSince(standing, check.day + 1)
+  return unsure || (served && !checkedEmpty(standing))
+}
+
+/** A chance is left to a cow that came back or lost her calf, and her next heat does not come. */
+function secondIsAwaited(standing: Standing, policy: Policy): boolean {
+  if (!mayBeServed(standing, policy.chances)) return false
+  if (standing.lastService !== undefined) return returned(standing, policy.watchFrom)
+  return standing.cycle.opened === undefined || standing.today - standing.cycle.opened > HEAT_DAYS
+}
 
 function emptyWithoutHeat(standing: Standing): boolean {
   const check = standing.countingCheck

@@ -16,6 +16,7 @@ import {
   suspect,
   table,
   toBull,
+  unsure,
 } from '../support.ts'
 
 const row = 'no-heat-seen: cycling-not-seen'
@@ -73,7 +74,30 @@ describe('no sure heat in the last 24 days, from s 21, calved 42 days or more', 
     ['seen 25 days ago', cow(calving(-55), heat(0)), 25, none24],
     ['both', cow(calving(-55)), 21, 'no-heat-seen: cycling-not-seen no-heat-24-days'],
     ['a chance used', cow(calving(-55), service(-20)), 30, 'pregnancy-check: due'],
-    ['a chance used, back and not seen again', cow(calving(-90), service(-30), heat(-9)), 21, '-'],
+    ['a chance used, back and not seen again', cow(calving(-90), service(-30), heat(-9)), 21, none24],
+    [
+      'a chance used, back 24 days ago',
+      cow(calving(-90), service(-20), heat(0)),
+      24,
+      'repeat-heat-watch: since-heat',
+    ],
+    ['a chance used, the calf lost 24 days ago', cow(calving(-90), service(-30), loss(1)), 25, '-'],
+    ['a chance used, the calf lost 25 days ago', cow(calving(-90), service(-30), loss(0)), 25, none24],
+    [
+      'two chances used, the calf lost',
+      cow(calving(-90), service(-30), service(-10), loss(5)),
+      21,
+      'sweep-bull: chances',
+    ],
+    ['checked unsure: she may be in calf', cow(calving(-90), heat(-30), unsure(15)), 25, '-'],
+    ['checked unsure to a bull', cow(calving(-90), bullService(-20), unsure(15)), 25, '-'],
+    [
+      'seen after an unsure check, then no more',
+      cow(calving(-90), bullService(-30), unsure(0), heat(2)),
+      27,
+      'pregnancy-check: unsure',
+    ],
+    ['served by a bull, not back', cow(calving(-90), bullService(-5)), 22, '-'],
   ])
 })
 
