@@ -112,7 +112,7 @@ export function conceptionOf(
     return byService(service, counted === undefined ? 'older-service' : 'counted-service', bullToo)
   }
   const period = begun.at(-1)
-  return period === undefined ? undefined : byBull(period, period.from)
+  return period === undefined ? undefined : byBull(period, period.from, bulls)
 }
 
 function byAge(
@@ -138,9 +138,9 @@ function byAge(
       bulls.some((period) => period.from > from && holds(period)),
     )
   }
-  const period = bulls.findLast(holds)
+  const period = bulls.findLast((one) => isThere(one, day)) ?? bulls.findLast(holds)
   if (period !== undefined) {
-    return byBull(period, Math.min(Math.max(day, period.from), period.to ?? checked) as Day)
+    return byBull(period, Math.min(Math.max(day, period.from), period.to ?? checked) as Day, bulls)
   }
   if (services.length > 0 || bulls.length > 0) return undefined
   return { day, service: undefined, sire: undefined, aiOrBull: false, basis: 'age-alone' }
@@ -154,10 +154,14 @@ const byService = (service: Service, basis: ConceptionBasis, bullToo: boolean): 
   basis,
 })
 
-const byBull = (period: BullPeriod, day: Day): Conception => ({
+const isThere = ({ from, to }: BullPeriod, day: Day): boolean =>
+  from <= day && (to === undefined || to >= day)
+
+/** Of several bulls that were with her on the day, none is known to be the sire. */
+const byBull = (period: BullPeriod, day: Day, bulls: readonly BullPeriod[]): Conception => ({
   day,
   service: undefined,
-  sire: period.bull,
+  sire: bulls.every((other) => other.bull === period.bull || !isThere(other, day)) ? period.bull : undefined,
   aiOrBull: false,
   basis: 'bull-period',
 })

@@ -167,6 +167,29 @@ describe('a foetal age and no service near: a bull period within 15 days, moved 
   ])
 })
 
+describe('two bulls with her: the sire is known only where one of them was', () => {
+  const both = [fresh, withBull(42, { bull: 'B1' }), withBull(50, { bull: 'B2' })]
+  const aged = (day: number, ...more: Parameters<typeof cow>) =>
+    cow(...both, ...more, pregnant(160, { foetalAge: 160 - day }))
+  table([
+    ['on a day of the first alone', aged(46), 161, '46 B1'],
+    ['on a day of both', aged(55), 161, '55 ?'],
+    ['the second was taken out before', aged(58, fromBull(52, { bull: 'B2' })), 161, '58 B1'],
+    [
+      'without an age, both on one day',
+      cow(fresh, withBull(50, { bull: 'B1' }), withBull(50, { bull: 'B2' }), pregnant(90)),
+      91,
+      '50 ?',
+    ],
+    [
+      'the same bull told twice',
+      cow(fresh, withBull(50, { bull: 'B1' }), withBull(51, { bull: 'B1' }), pregnant(90)),
+      91,
+      '51 B1',
+    ],
+  ])
+})
+
 describe('where no period is recorded for her: the bull weeks of her block, s 42-62', () => {
   const aged = (day: number) => cow(fresh, pregnant(160, { foetalAge: 160 - day }))
   table([

@@ -1,5 +1,6 @@
-/** The move to the bull weeks: who goes with the bull, who is kept from him and why, and which bulls there are. */
+/** The move to the bull weeks and out of them: who goes with the bull, who is kept from him and why, which bulls there are. */
 import type { AnimalRecord, HerdBook } from '../book.ts'
+import { bullPeriods } from '../bull-period.ts'
 import type { Day } from '../day.ts'
 import { dayOfSeason, type Season } from '../season.ts'
 import { type Standing, standingOn } from '../standing.ts'
@@ -26,6 +27,8 @@ export interface BullOnHand {
 }
 
 const YOUNG_BULL_DAYS = 730
+/** A bull named in a fact of the past so many days works on the farm: he was with the cows last season or this. */
+const NAMED_DAYS = 400
 
 /**
  * What the move to the bull weeks of a block would be, on the facts of a day.
@@ -59,14 +62,31 @@ function keptReason(standing: Standing, calvedToServe: number, to: Day): KeptRea
     : undefined
 }
 
-/** The bulls that work on the farm: males marked ready that have not left. Sires of straws are not marked. */
+/** Whether a bull is with her at the end of a day, by her own facts. */
+export const isWithBull = (animal: AnimalRecord, day: Day): boolean =>
+  bullPeriods(animal, (on) => on <= day).some((period) => period.to === undefined)
+
+/**
+ * The bulls that work on the farm: males marked ready, and those that a fact of the past 400 days names with a cow,
+ * which have not left. Sires of straws are neither.
+ */
 export function bullsOnHand(book: HerdBook, day: Day): readonly BullOnHand[] {
+  const named = bullsNamed(book, day)
   const bulls: BullOnHand[] = []
   for (const animal of book.animals.values()) {
-    if (animal.record.sex !== 'M' || animal.record.ready !== true) continue
+    if (animal.record.sex !== 'M') continue
+    if (animal.record.ready !== true && !named.has(animal.number)) continue
     const left = animal.happenings.some(({ fact, day: on }) => fact.kind === 'left' && on <= day)
     if (!left)
       bulls.push({ bull: animal, young: animal.born !== undefined && day - animal.born < YOUNG_BULL_DAYS })
   }
   return bulls
+}
+
+function bullsNamed(book: HerdBook, day: Day): ReadonlySet<string> {
+  const named = new Set<string>()
+  for (const { happenings } of book.animals.values())
+    for (const { fact, day: on } of happenings)
+      if (fact.kind === 'with-bull' && fact.bull !== undefined && day - on <= NAMED_DAYS) named.add(fact.bull)
+  return named
 }
