@@ -35,6 +35,15 @@ export function doneToday(standing: Standing, section: Section, reason: Reason):
   return todays.some((fact) => tickedBy[section].includes(fact.kind))
 }
 
+/**
+ * Whether a fact of the day, by its kind alone, ticks the rows of a section and moves none of them on the list.
+ *
+ * @example ticksRow('repeat-heat-watch', 'looked') // true
+ * @example ticksRow('no-heat-seen', 'heat') // false: she may now stand elsewhere
+ */
+export const ticksRow = (section: Section, kind: FactKind): boolean =>
+  section !== 'take-care' && section !== 'sweep-bull' && kind !== 'heat' && tickedBy[section].includes(kind)
+
 function withBullToday(standing: Standing): boolean {
   if (standing.bullPeriods.some((period) => period.to === undefined)) return true
   return standing.todays.some(

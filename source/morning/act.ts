@@ -4,12 +4,13 @@ import * as moving from './act/moving.ts'
 import * as recordings from './act/recording.ts'
 import * as slips from './act/slips.ts'
 import type { Action, Leave, Step } from './action.ts'
-import { type Desk, showsToday, withDay, withLog } from './desk.ts'
+import { type Desk, showsToday, withDay } from './desk.ts'
 import { historyOf } from './history.ts'
 import { whyNot } from './may.ts'
 import type { Now } from './now.ts'
 import { movedOn, pointedAt, rowAt, rowOf } from './page.ts'
 import { actInPlace } from './places/acts.ts'
+import { settled, tickedPage } from './tick.ts'
 
 /**
  * What an action does.
@@ -76,7 +77,9 @@ export function act(desk: Desk, action: Action): Step {
     case 'recorded':
       return { desk: recorded(desk, action.facts) }
     case 'changed-elsewhere':
-      return { desk: { ...withLog(desk, action.log), said: { tone: 'why', code: 'changed-elsewhere' } } }
+      return { desk: { ...settled(desk, action.log), said: { tone: 'why', code: 'changed-elsewhere' } } }
+    case 'settle':
+      return { desk: desk.unsettled.length === 0 ? desk : settled(desk) }
     case 'same-facts':
       return { desk: { ...desk, log: action.log, history: historyOf(action.log) } }
     case 'saving':
@@ -95,10 +98,15 @@ function leave(desk: Desk, how: Leave): Step {
   return { desk, leave: how }
 }
 
-/** Facts have been recorded: the list is made anew, the pointer goes on to the next work where its row was ticked. */
+/** Facts have been recorded: their rows are ticked or the list is made anew; the pointer goes on to the next work. */
 function recorded(desk: Desk, facts: readonly Fact[]): Desk {
   const before = rowAt(desk.page)
-  const after = withLog(desk, [...desk.log, ...facts])
+  const log = [...desk.log, ...facts]
+  const ticked = tickedPage(desk, facts)
+  const after =
+    ticked === undefined
+      ? settled(desk, log)
+      : { ...desk, log, page: ticked, unsettled: [...desk.unsettled, ...facts] }
   const now = before === undefined ? undefined : rowOf(after.page, before.animal)
   const left = before !== undefined && (now === undefined || now.done || now.section !== before.section)
   const about = facts[0]?.about

@@ -46,6 +46,8 @@ export type Action =
   // From outside.
   | { readonly do: 'recorded'; readonly facts: readonly Fact[] }
   | { readonly do: 'changed-elsewhere'; readonly log: readonly Fact[] }
+  /** The keys rest: what was ticked goes into the book, and the list is made anew. */
+  | { readonly do: 'settle' }
   /** The same facts as they stand in the file: who and when, the ids of actions. */
   | { readonly do: 'same-facts'; readonly log: readonly Fact[] }
   | { readonly do: 'saving'; readonly saving: Saving }

@@ -47,6 +47,8 @@ export interface Desk {
   readonly log: readonly Fact[]
   readonly book: HerdBook
   readonly history: History
+  /** Facts of the log that the list shows as ticks, and that are not in the book and the history yet. */
+  readonly unsettled: readonly Fact[]
   readonly now: Now
   readonly saving: Saving
   /** Initials of who records. */
@@ -73,6 +75,7 @@ export function openDesk(log: readonly Fact[], now: Now, by: string | undefined)
     log,
     book,
     history: historyOf(log),
+    unsettled: [],
     now,
     saving: allSaved,
     by,
@@ -95,13 +98,6 @@ export function firstSlip(log: readonly Fact[], now: Now, by: string | undefined
   const begun = log.some((fact) => fact.action !== undefined && fact.about !== HERD && fact.date === today)
   if (!begun) return { is: 'opening', text, fresh: true, top: 0 }
   return by === undefined ? { is: 'initials', text, fresh: true } : undefined
-}
-
-/** The desk with other facts: book, list and history made anew. */
-export function withLog(desk: Desk, log: readonly Fact[]): Desk {
-  const book = openBook(log)
-  const page = pageOf(morningList(book, desk.page.list.day), book, desk.page)
-  return { ...desk, log, book, history: historyOf(log), page }
 }
 
 /** The desk with the list of another day. */

@@ -10,10 +10,11 @@ import type { Action, Ask, Leave } from '../morning/action.ts'
 import { type Desk, openDesk } from '../morning/desk.ts'
 import { because, type Message } from '../morning/message.ts'
 import type { Now } from '../morning/now.ts'
+import { rowAt } from '../morning/page.ts'
 import type { Saving } from '../morning/saving.ts'
 import { sentence } from '../words/index.ts'
 import type { KeyName } from './input/split.ts'
-import { meaningOf, type View } from './keys.ts'
+import { bindingOf, meaningOf, type View } from './keys.ts'
 
 /** What the screen needs of an open herd: herd/store.ts has it. */
 export interface Herd {
@@ -44,6 +45,9 @@ export interface Setup {
   readonly by: string | undefined
 }
 
+/** Keys closer together than this are one spell of work, milliseconds. */
+const SETTLE_AFTER = 30
+
 /** How often the clock and the file are looked at, milliseconds. */
 const LOOK_EVERY = 2000
 
@@ -54,6 +58,7 @@ export class Session {
   #sent: readonly Fact[] = []
   #desk: Desk
   #trying = false
+  #settling: NodeJS.Timeout | undefined
   #ends: (() => void)[] = []
   #leave: (how: Leave) => void = () => {}
 
@@ -87,6 +92,7 @@ export class Session {
   }
 
   stop(): void {
+    clearTimeout(this.#settling)
     for (const end of this.#ends) end()
     this.#ends = []
   }
@@ -105,11 +111,23 @@ export class Session {
     // What is not saved is tried again with the next key.
     if (this.#desk.saving.state === 'not-saved') this.#tryAgain()
     for (const key of keys) {
+      if (!waitsForNothing(this.#desk, key)) this.#do({ do: 'settle' })
       const meaning = meaningOf(this.#desk, key, view)
       if ('do' in meaning) this.#do(meaning)
       else this.#desk = { ...this.#desk, said: meaning }
     }
     this.#tell()
+    this.#settleSoon()
+  }
+
+  /** Makes the list anew once the keys rest, after the frame that shows the tick. */
+  #settleSoon(): void {
+    clearTimeout(this.#settling)
+    if (this.#desk.unsettled.length === 0) return
+    this.#settling = setTimeout(() => {
+      this.#do({ do: 'settle' })
+      this.#tell()
+    }, SETTLE_AFTER)
   }
 
   /** The screen is back after Ctrl+Z; or it could not be suspended at all. */
@@ -182,8 +200,11 @@ export class Session {
   /** The herd has been saved, or has taken in what another program recorded. */
   #herdChanged(): void {
     const log = logOf(this.#setup.herd.state)
-    const known = new Set(log.map((fact) => fact.id))
-    this.#sent = this.#sent.filter((fact) => !known.has(fact.id))
+    if (this.#sent.length > 0) {
+      const sent = new Set(this.#sent.map((fact) => fact.id))
+      const arrived = new Set(log.flatMap((fact) => (sent.has(fact.id) ? [fact.id] : [])))
+      this.#sent = this.#sent.filter((fact) => !arrived.has(fact.id))
+    }
     const all = this.#sent.length === 0 ? log : [...log, ...this.#sent]
     this.#do(
       sameFacts(all, this.#desk.log) ? { do: 'same-facts', log: all } : { do: 'changed-elsewhere', log: all },
@@ -197,6 +218,14 @@ export class Session {
   }
 }
 
+/** Keys that need nothing of the facts just ticked: moving, and ticking the next row of a section without straws. */
+function waitsForNothing(desk: Desk, key: KeyName): boolean {
+  const name = bindingOf(desk, key)?.name
+  const section = rowAt(desk.page)?.section
+  if (name === 'usual') return section === 'repeat-heat-watch' || section === 'pregnancy-check'
+  return name === 'up' || name === 'down' || name === 'page-up' || name === 'page-down'
+}
+
 const copyMessage = (path: string, outcome: Outcome<null>): Message =>
   outcome.ok
     ? { tone: 'done', code: 'copied', values: { path } }
@@ -208,7 +237,7 @@ const logOf = ({ facts, unsaved }: HerdState): readonly Fact[] =>
   unsaved.length === 0 ? facts : [...facts, ...unsaved]
 
 const sameFacts = (a: readonly Fact[], b: readonly Fact[]): boolean =>
-  a.length === b.length && a.every((fact, index) => fact.id === b[index]?.id)
+  a.length === b.length && a.every((fact, index) => fact === b[index] || fact.id === b[index]?.id)
 
 function savingOf({ mode, saving, unsaved, trouble, problems }: HerdState, sent: number): Saving {
   if (mode === 'read-only') return { state: 'read-only', waiting: 0, problems }

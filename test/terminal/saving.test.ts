@@ -144,3 +144,15 @@ test('facts recorded while an earlier save still runs are all kept', async () =>
     'cow-101',
   ])
 })
+
+test('a tick is in sight before the list is made anew, and stays as the list comes', async () => {
+  const screen = await openOn(herd(), { now, by: 'MK' })
+  await screen.type('53')
+  await screen.press('usual')
+  expect(screen.session.desk.unsettled).toHaveLength(1)
+  const ticked = screen.text
+  await screen.quiet()
+  expect(screen.session.desk.unsettled).toEqual([])
+  expect(screen.line('53 Gorse')).toContain('● │  53 Gorse')
+  expect(screen.lines.slice(0, 22)).toEqual(ticked.split('\n').slice(0, 22))
+})

@@ -1,7 +1,7 @@
 /** The lines of the morning list: one for each item of the page. */
 import type { HerdBook } from '../../breeding/book.ts'
 import { type Day, dayIso } from '../../breeding/day.ts'
-import type { AnimalFact } from '../../breeding/facts.ts'
+import type { AnimalFact, Fact } from '../../breeding/facts.ts'
 import type { Row } from '../../breeding/list.ts'
 import type { Item, Page } from '../../morning/page.ts'
 import { informs } from '../../morning/page.ts'
@@ -52,6 +52,8 @@ export const longestNumber = (page: Page): number =>
 /** What the lines are drawn from. */
 export interface Drawing {
   readonly book: HerdBook
+  /** Facts that tick rows and are not in the book yet. */
+  readonly unsettled: readonly Fact[]
   readonly day: Day
   readonly theme: Theme
   readonly cells: number
@@ -159,11 +161,15 @@ function openCells(row: Row, tone: Tone, { theme, columns }: Drawing): Line {
 }
 
 /** What ticked the row, in the place of why and when. */
-function doneCells(row: Row, { book, day, theme, columns }: Drawing): Line {
+function doneCells(row: Row, { book, unsettled, day, theme, columns }: Drawing): Line {
   const date = dayIso(day)
-  const facts = (book.animals.get(row.animal)?.happenings ?? [])
-    .filter(({ fact }) => fact.date === date)
-    .map(({ fact }) => `${factWords(fact)}${fact.time === undefined ? '' : `, ${safeText(fact.time)}`}`)
+  const settled = (book.animals.get(row.animal)?.happenings ?? []).map(({ fact }) => fact)
+  const facts = [
+    ...settled,
+    ...(unsettled as readonly AnimalFact[]).filter((fact) => fact.about === row.animal),
+  ]
+    .filter((fact) => fact.date === date)
+    .map((fact) => `${factWords(fact)}${fact.time === undefined ? '' : `, ${safeText(fact.time)}`}`)
   const cells = columns.why + columns.when + columns.last + 2
   return [bit(` ${fill(facts.at(-1) ?? '', cells, theme.signs.cut)}`, 'faint')]
 }
