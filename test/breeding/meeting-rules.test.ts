@@ -113,7 +113,12 @@ const meetings: readonly (readonly [readonly Section[], what: string, Animal, s:
     -28,
   ],
   [['pregnancy-check', 'sweep-bull'], 'old enough in the bull weeks', cow(fresh, service(10)), 50],
-  [['pregnancy-check', 'no-heat-seen'], 'unsure without a service', cow(fresh, unsure(-20)), 5],
+  [
+    ['pregnancy-check', 'no-heat-seen'],
+    'a hard calving, served before the season',
+    cow(calving(-90, { ease: 5 }), service(-50)),
+    -15,
+  ],
   [
     ['pregnancy-check', 'heat-record'],
     'served before the season, long ago',
@@ -174,7 +179,7 @@ describe('with a scanning visit ahead the check does not stand, and what comes a
   const scans = [60]
   test.each([
     ['the sweep bull', cow(fresh, service(10)), 50, 'sweep-bull'],
-    ['no heat seen', cow(fresh, unsure(-20)), 5, 'no-heat-seen'],
+    ['no heat seen', cow(calving(-90, { ease: 5 }), service(-50)), -15, 'no-heat-seen'],
     ['heat record', cow(calving(-200), service(-60)), -28, 'heat-record'],
     ['nothing', cow(fresh, service(0)), 35, undefined],
   ])('%s', (_, one, s, expected) => {
