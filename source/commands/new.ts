@@ -4,9 +4,10 @@ import { HERD } from '../breeding/facts.ts'
 import { standardMilkings } from '../breeding/moment.ts'
 import { fault, type Problem } from '../breeding/problem.ts'
 import { createHerdFile } from '../herd/create.ts'
+import { isZone } from '../herd/zone.ts'
 import { safeText } from '../words/safe.ts'
 import type { Run } from './command.ts'
-import { isZone, today } from './today.ts'
+import { today } from './today.ts'
 
 export const run: Run = async (given, shell) => {
   const { farm = '', zone = '', by } = given.options

@@ -2,7 +2,7 @@
 import { type Day, isoDay, plusDays, readDay } from '../breeding/day.ts'
 import { minuteOf } from '../breeding/moment.ts'
 import { fault, type Outcome } from '../breeding/problem.ts'
-import { dateInZone } from '../herd/zone.ts'
+import { dateInZone, isZone } from '../herd/zone.ts'
 import type { Now } from '../morning/now.ts'
 
 /**
@@ -43,15 +43,6 @@ export function clockFrom(start: Now): () => Now {
       day: plusDays(start.day, Math.floor(minutes / 1440)),
       time: `${two(Math.floor(ofDay / 60))}:${two(ofDay % 60)}`,
     }
-  }
-}
-
-/** Whether this computer knows a time zone of that name. */
-export function isZone(zone: string): boolean {
-  try {
-    return new Intl.DateTimeFormat('en', { timeZone: zone }).resolvedOptions().timeZone !== ''
-  } catch {
-    return false
   }
 }
 

@@ -6,6 +6,7 @@ import { z } from 'zod'
 import { readDay } from '../breeding/day.ts'
 import { type FactKind, HERD } from '../breeding/facts.ts'
 import { settings } from '../breeding/policy.ts'
+import { isZone } from './zone.ts'
 
 /** Longest text of one field, characters. */
 export const textLimit = 10_000
@@ -208,19 +209,4 @@ function settingShape(setting: (typeof settings)[number]): z.ZodType {
 function isInstant(value: string): boolean {
   if (!/^\d{4}-\d{2}-\d{2}T([01]\d|2[0-3]):[0-5]\d:[0-5]\d(\.\d{1,3})?Z$/.test(value)) return false
   return readDay(value.slice(0, 10)) !== undefined
-}
-
-const zones = new Map<string, boolean>()
-
-function isZone(value: string): boolean {
-  const known = zones.get(value)
-  if (known !== undefined) return known
-  let exists = true
-  try {
-    new Intl.DateTimeFormat('en', { timeZone: value })
-  } catch {
-    exists = false
-  }
-  if (zones.size < 1000) zones.set(value, exists)
-  return exists
 }

@@ -41,6 +41,22 @@ function makeFormat(zone: string): Intl.DateTimeFormat {
   }
 }
 
+const zones = new Map<string, boolean>()
+
+/** Whether this computer knows a time zone of that name. A damaged file may name thousands: each is asked once. */
+export function isZone(name: string): boolean {
+  const known = zones.get(name)
+  if (known !== undefined) return known
+  let exists = true
+  try {
+    new Intl.DateTimeFormat('en', { timeZone: name })
+  } catch {
+    exists = false
+  }
+  if (zones.size < 1000) zones.set(name, exists)
+  return exists
+}
+
 /** The farm's time zone by its latest farm fact; `UTC` where none is told. */
 export function zoneOf(facts: readonly Fact[]): string {
   const farm = facts.findLast((fact): fact is FarmFact => fact.kind === 'farm')

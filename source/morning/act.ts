@@ -88,6 +88,8 @@ export function act(desk: Desk, action: Action): Step {
       return { desk: { ...desk, said: action.message } }
     case 'clock':
       return { desk: clock(desk, action.now) }
+    case 'reckoned':
+      return { desk: { ...desk, reckoned: desk.book } }
   }
 }
 

@@ -53,6 +53,8 @@ export type Action =
   | { readonly do: 'saving'; readonly saving: Saving }
   | { readonly do: 'say'; readonly message: Message }
   | { readonly do: 'clock'; readonly now: Now }
+  /** Something that the screen shown needs is known now. */
+  | { readonly do: 'reckoned' }
 
 /** Slips that a key opens. */
 export type SlipAsked = 'menu' | 'go' | 'day' | 'initials' | 'search' | 'copy' | 'older'

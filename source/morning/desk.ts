@@ -60,6 +60,8 @@ export interface Desk {
   /** Digits of a number that is being typed. */
   readonly typed: string
   readonly said: Message | undefined
+  /** The book that was reckoned last; see reckoning.ts. */
+  readonly reckoned?: HerdBook
 }
 
 /**

@@ -1,5 +1,6 @@
 /** Which screens there are, and what each remembers while it lies open. Data only. */
 import type { Day } from '../breeding/day.ts'
+import type { Change } from '../breeding/forecast/what-if.ts'
 
 /** A screen of lines with a pointer on one of those that can be pointed at. */
 interface Pointed {
@@ -11,16 +12,24 @@ export type AnimalPlace = Pointed & { readonly at: 'animal'; readonly animal: st
 export type HelpPlace = { readonly at: 'help'; readonly top: number }
 /** The next two weeks, the best scanning days, the key dates. */
 export type AheadPlace = Pointed & { readonly at: 'ahead' }
-/** The season's figures of a block; `open` is the figure whose animals are listed; `change` what is tried out. */
+/** Parts of the season's screen. */
+export const seasonParts = ['answers', 'figures', 'pictures', 'forecast', 'empties', 'earlier'] as const
+export type SeasonPart = (typeof seasonParts)[number]
+/** The season of a block; `open` is the figure whose animals are listed; `change` what is tried out in the forecast. */
 export type SeasonPlace = Pointed & {
   readonly at: 'season'
   readonly block: string | undefined
-  readonly part: 'figures' | 'curve' | 'forecast' | 'earlier'
+  readonly part: SeasonPart
   readonly open: string | undefined
-  readonly change: Readonly<Record<string, number>>
+  readonly change: Change
 }
-/** Flasks, stock, needs, nitrogen. */
-export type StrawsPlace = Pointed & { readonly at: 'straws' }
+/** Flasks, stock, needs, nitrogen; `whole`: what stands beside is shown as the page. */
+export type StrawsPlace = Pointed & {
+  readonly at: 'straws'
+  readonly whole: boolean
+  /** Lots that are used up are listed too. */
+  readonly usedUp: boolean
+}
 /** Bulls needed and on hand, services seen. */
 export type BullsPlace = Pointed & { readonly at: 'bulls' }
 /** The scanning visit: one number after another, in the order of the crush. */
@@ -41,10 +50,9 @@ export type TurnOutPlace = Pointed & {
   readonly without: readonly string[]
 }
 /** Farm, seasons, policy, animals. */
-export type SetUpPlace = Pointed & {
-  readonly at: 'set-up'
-  readonly part: 'farm' | 'seasons' | 'policy' | 'animals'
-}
+export const setUpParts = ['farm', 'seasons', 'policy', 'animals'] as const
+export type SetUpPart = (typeof setUpParts)[number]
+export type SetUpPlace = Pointed & { readonly at: 'set-up'; readonly part: SetUpPart }
 
 export type Place =
   | MorningListPlace

@@ -29,7 +29,16 @@ export const formNames = [
 export type FormName = (typeof formNames)[number]
 
 /** Kinds of forms about the herd as a whole. */
-export const herdFormNames = ['delivery', 'stock-take', 'spoiled', 'nitrogen'] as const
+export const herdFormNames = [
+  'delivery',
+  'stock-take',
+  'spoiled',
+  'nitrogen',
+  'farm',
+  'season',
+  'setting',
+  'record',
+] as const
 export type HerdFormName = (typeof herdFormNames)[number]
 export type AnyFormName = FormName | HerdFormName
 
@@ -65,6 +74,8 @@ export interface HerdSetting {
   readonly by: string | undefined
   /** The day that the facts are meant for unless changed: the day shown, today at the latest. */
   readonly date: string
+  /** What is changed, by its id or name; absent: something new. */
+  readonly about?: string
 }
 
 /** What a form about an animal knows besides. */

@@ -1,6 +1,7 @@
 /** Every form by its name. */
 import { bullServiceForm, fromBullForm, withBullForm } from './bull.ts'
 import { checkForm } from './check.ts'
+import { farmForm } from './farm.ts'
 import type {
   Field,
   Form,
@@ -16,7 +17,10 @@ import { examinedForm, holdForm, noteForm, scoreForm } from './health.ts'
 import { heatForm } from './heat.ts'
 import { barForm, calvingForm, dryForm, leftForm, lossForm, toBullForm, unbarForm } from './life.ts'
 import { nitrogenForm } from './nitrogen.ts'
+import { recordForm } from './record.ts'
+import { seasonForm } from './season.ts'
 import { serviceForm } from './service.ts'
+import { settingForm } from './setting.ts'
 import { deliveryForm, spoiledForm, stockTakeForm } from './straws.ts'
 
 export const forms: Readonly<Record<FormName, Form>> = {
@@ -45,6 +49,10 @@ export const herdForms: Readonly<Record<HerdFormName, HerdForm>> = {
   'stock-take': stockTakeForm,
   spoiled: spoiledForm,
   nitrogen: nitrogenForm,
+  farm: farmForm,
+  season: seasonForm,
+  setting: settingForm,
+  record: recordForm,
 }
 
 /** A form by its name, with what it knows. */

@@ -1,7 +1,6 @@
 /** What each screen of its own can do, joined: the reducer hands an act to the screen that is shown. */
 import type { Step } from '../action.ts'
 import { type Desk, placeOf } from '../desk.ts'
-import type { OwnPlace } from '../place.ts'
 import { type AheadAct, actAhead } from './ahead.ts'
 import { actBulls, type BullsAct } from './bulls.ts'
 import { actScanning, type ScanningAct } from './scanning.ts'
@@ -40,9 +39,3 @@ export function actInPlace(desk: Desk, asked: PlaceAct): Step {
       return place.at === 'set-up' ? actSetUp(desk, place, asked.act) : { desk }
   }
 }
-
-/** The desk with its screen changed. */
-export const withPlace = (desk: Desk, place: OwnPlace): Desk => ({
-  ...desk,
-  places: [...desk.places.slice(0, -1), place],
-})

@@ -11,7 +11,7 @@ export const openSeason = (desk: Desk): SeasonPlace => ({
   at: 'season',
   pointer: 0,
   block: desk.page.list.blocks[0]?.block,
-  part: 'figures',
+  part: 'answers',
   open: undefined,
   change: {},
 })

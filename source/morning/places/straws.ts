@@ -7,7 +7,12 @@ import type { StrawsPlace } from '../place.ts'
 export type StrawsAct = { readonly is: 'choose' }
 
 /** The screen as it opens. */
-export const openStraws = (_desk: Desk): StrawsPlace => ({ at: 'straws', pointer: 0 })
+export const openStraws = (_desk: Desk): StrawsPlace => ({
+  at: 'straws',
+  pointer: 0,
+  whole: false,
+  usedUp: false,
+})
 
 export function actStraws(desk: Desk, _place: StrawsPlace, _act: StrawsAct): Step {
   return { desk }

@@ -1,6 +1,114 @@
-/** Setting up the farm, as lines. */
-import type { SetUpPlace } from '../../morning/place.ts'
-import { bit } from '../line.tsx'
-import { type DrawPage, wholePage } from '../page-lines.ts'
+/** Setting up the farm, as lines: four parts, the one that is open below a line that names them all. */
+import { calvingStartFor, isoDay } from '../../breeding/day.ts'
+import type { Policy, Setting } from '../../breeding/policy.ts'
+import type { Desk } from '../../morning/desk.ts'
+import { type SetUpPlace, setUpParts } from '../../morning/place.ts'
+import { entryAt, type SetUpEntry, setUpEntries } from '../../morning/places/set-up.ts'
+import { dateInWords } from '../../words/dates.ts'
+import { safeText } from '../../words/safe.ts'
+import { bit, type Line } from '../line.tsx'
+import { type DrawPage, type PointedLine, pointedPage } from '../page-lines.ts'
+import type { Theme } from '../theme.ts'
+import { fill, wrap } from '../width.ts'
+import { settingWords, setUpWords, valueWords } from '../words/set-up.ts'
 
-export const setUpPage: DrawPage<SetUpPlace> = (_desk, _place, room) => wholePage([[bit('')]], room)
+const NAME = 34
+
+export const setUpPage: DrawPage<SetUpPlace> = (desk, place, room) => {
+  const { theme, cells } = room
+  const entries = setUpEntries(desk, place.part)
+  const lines =
+    entries.length === 0
+      ? wrap(setUpWords.none[place.part], cells - 2, 4, theme.signs.cut).map(
+          (text): PointedLine => ({ line: [bit(` ${text}`, 'faint')] }),
+        )
+      : entries.map((entry) => pointedLine(entryLine(entry, desk, cells, theme), theme))
+  const more = explained(entryAt(desk, place), desk, room.beside === 0 ? cells - 2 : room.beside, theme)
+  return {
+    ...pointedPage(lines, place.pointer, room, [partsLine(place, theme), []]),
+    beside: more,
+    strip: more.map((line): Line => [bit(' '), ...line]),
+  }
+}
+
+/** The parts by name, the open one strong. */
+const partsLine = (place: SetUpPlace, theme: Theme): Line => [
+  bit(' '),
+  ...setUpParts.flatMap((part, index) => [
+    ...(index === 0 ? [] : [bit(`  ${theme.signs.dot}  `, 'rule')]),
+    bit(setUpWords.parts[part], part === place.part ? 'heading' : 'faint'),
+  ]),
+]
+
+const pointedLine = (line: Line, theme: Theme): PointedLine => ({
+  line: [bit('  '), ...line],
+  pointed: [
+    bit(`${theme.signs.pointer} `, 'light'),
+    ...line.map((one) => ({ ...one, tone: 'pointed' as const })),
+  ],
+})
+
+function entryLine(entry: SetUpEntry, desk: Desk, cells: number, theme: Theme): Line {
+  const { signs } = theme
+  switch (entry.is) {
+    case 'farm': {
+      const { name, zone, milkings } = desk.book.farm
+      return [bit(`${safeText(name)}, ${safeText(zone)}, ${setUpWords.milked(milkings)}`)]
+    }
+    case 'season': {
+      const { fact } = entry
+      const start = isoDay(fact.matingStart)
+      const calving = calvingStartFor(start, desk.book.policy.defaultGestation)
+      const visits = fact.scanDates?.length ?? 0
+      return [
+        bit(fill(safeText(fact.block), 10, signs.cut), 'strong'),
+        bit(
+          `${setUpWords.season(dateInWords(start), fact.aiWeeks, fact.bullWeeks)}${cells < 76 ? '' : `  ${setUpWords.calvingFrom(dateInWords(calving))}`}`,
+        ),
+        bit(visits === 0 ? '' : `  ${setUpWords.visits(visits)}`, 'faint'),
+      ]
+    }
+    case 'setting':
+      return [
+        bit(fill(settingWords[entry.setting.key].name, NAME, signs.cut)),
+        bit(fill(shownValue(entry.setting, desk.book.policy), 18, signs.cut), 'strong'),
+        bit(isChanged(entry.setting, desk.book.policy) ? setUpWords.changed : '', 'good'),
+      ]
+    case 'animal': {
+      const { record } = entry.animal
+      const said = [
+        record.sex === 'M' ? setUpWords.male : '',
+        record.born === undefined ? '' : setUpWords.born(dateInWords(isoDay(record.born))),
+        record.breed === undefined ? '' : safeText(record.breed),
+        record.block === undefined ? '' : setUpWords.block(safeText(record.block)),
+        record.ready === true ? setUpWords.ready : '',
+      ]
+      return [
+        bit(fill(safeText(record.number), 7, signs.cut), 'strong'),
+        bit(fill(safeText(record.name ?? ''), 16, signs.cut)),
+        bit(said.filter((part) => part !== '').join(', '), 'faint'),
+      ]
+    }
+  }
+}
+
+const shownValue = (setting: Setting, policy: Policy): string => valueWords(policy[setting.key], setting.unit)
+
+const isChanged = (setting: Setting, policy: Policy): boolean => policy[setting.key] !== setting.standard
+
+/** What a setting means, its range, its default and where that comes from. */
+function explained(entry: SetUpEntry | undefined, desk: Desk, cells: number, theme: Theme): readonly Line[] {
+  if (entry?.is !== 'setting') return []
+  const { setting } = entry
+  const { min, max, choices, standard, unit, source, key } = setting
+  const range =
+    min === undefined || max === undefined ? (choices ?? []).join(', ') : setUpWords.range(min, max)
+  const standing = isChanged(setting, desk.book.policy)
+    ? setUpWords.standard(valueWords(standard, unit))
+    : setUpWords.isStandard
+  return [
+    settingWords[key].meaning,
+    [standing, range === '' ? '' : `${range}.`].filter((part) => part !== '').join(' '),
+    setUpWords.source(source),
+  ].flatMap((text) => wrap(text, cells - 1, 4, theme.signs.cut).map((line): Line => [bit(line)]))
+}

@@ -1,5 +1,6 @@
 /** A form as lines: one for each field, the field that keys go to marked, what is wrong below it. */
 import { isoDay, readDay } from '../../breeding/day.ts'
+import { settingOf } from '../../breeding/policy.ts'
 import type { Desk } from '../../morning/desk.ts'
 import { type OpenForm, pickOf } from '../../morning/forms/edit.ts'
 import type { Field } from '../../morning/forms/form.ts'
@@ -14,6 +15,7 @@ import type { Theme } from '../theme.ts'
 import { fill, wrap } from '../width.ts'
 import { cautionOfForm, cautions } from '../words/cautions.ts'
 import { choiceNames, fieldNames, formTitles, formWords, questionWords, wrongWord } from '../words/forms.ts'
+import { settingWords } from '../words/set-up.ts'
 import { title } from './title.ts'
 
 const LABEL = 15
@@ -26,7 +28,7 @@ export function formLines(
   most: number,
   theme: Theme,
 ): readonly Line[] {
-  const about = isForHerd(form) ? '' : `: ${animalTitle(desk, form.setting.animal)}`
+  const about = isForHerd(form) ? herdAbout(form) : `: ${animalTitle(desk, form.setting.animal)}`
   const head = title(`${formTitles[form.name]}${about}`, cells, theme)
   const fields = form.fields.flatMap((field, index) =>
     fieldLines(form, field, index === form.at, cells, theme),
@@ -40,6 +42,12 @@ export function formLines(
     room,
   )
   return [head, ...fields.slice(top, top + room).map((one) => one.line), ...foot]
+}
+
+/** What a form about the herd changes, where it changes something. */
+function herdAbout({ name, setting }: OpenForm): string {
+  const key = name === 'setting' && 'about' in setting ? settingOf(setting.about ?? '')?.key : undefined
+  return key === undefined ? '' : `: ${settingWords[key].name}`
 }
 
 interface FieldLine {

@@ -25,6 +25,10 @@ export const formTitles: Readonly<Record<AnyFormName, string>> = {
   'stock-take': 'Straws counted',
   spoiled: 'Straws spoiled',
   nitrogen: 'Nitrogen measured',
+  farm: 'Farm',
+  season: 'Season',
+  setting: 'Policy',
+  record: 'Record of an animal',
 }
 
 export const fieldNames: Readonly<Record<string, string>> = {
@@ -64,6 +68,29 @@ export const fieldNames: Readonly<Record<string, string>> = {
   'easy-calving': 'Easy calving',
   gestation: 'Gestation, days',
   depth: 'Depth, cm',
+  'farm-name': 'Name',
+  zone: 'Time zone',
+  milkings: 'Milkings',
+  block: 'Block',
+  'mating-start': 'Mating start',
+  'calving-start': 'Calving from',
+  'ai-weeks': 'Weeks of AI',
+  'bull-weeks': 'Weeks of bull',
+  'scan-dates': 'Scanning visits',
+  value: 'Value',
+  number: 'Number',
+  name: 'Name',
+  sex: 'Sex',
+  born: 'Born',
+  lactation: 'Calvings before',
+  ready: 'Ready',
+  plan: 'Calves for',
+  'animal-breed': 'Breed',
+  'sire-of': 'Sire',
+  'dam-of': 'Dam',
+  'official-id': 'Official tag',
+  'electronic-id': 'Electronic',
+  'international-id': 'International',
 }
 
 /** A choice on the screen; an empty one is "not known". */
@@ -88,6 +115,11 @@ export const choiceNames: Readonly<Record<string, string>> = {
   hand: 'hand',
   milk: 'milk test',
   blood: 'blood test',
+  F: 'female',
+  M: 'male',
+  dairy: 'dairy',
+  'at-next-milking': 'at the next milking',
+  'by-the-hour': 'by the hour',
   yes: 'yes',
   no: 'no',
 }
@@ -101,6 +133,12 @@ export const formWords = {
 
 /** What is wrong with a field, in a sentence that says what would be right. */
 const wrongWords: Sentences = {
+  'form-zone': '"{value}" is not a time zone. Write one like Europe/Dublin or Pacific/Auckland.',
+  'form-milkings': '"{value}" is not one or two times in order. Write 05:30 15:30.',
+  'form-mating-start': 'Give the mating start, or the day calving should begin.',
+  'form-season-overlaps': 'The season of this block from {start} is not over by then.',
+  'form-number-taken': '{number} is another animal.',
+  'form-tag-taken': 'Another animal has this tag.',
   'form-missing': 'Something must stand here.',
   'form-too-long': 'That is {have} characters; {most} fit.',
   'form-not-a-number': '"{value}" is not a number.',

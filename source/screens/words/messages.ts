@@ -26,6 +26,11 @@ const whys: Sentences = {
   'nothing-to-take-back': 'Nothing is left to take back.',
   'nothing-to-put-back': 'Nothing was taken back that could be put back.',
   'nothing-folded': 'No animals run with the bull today.',
+  'nothing-to-change': 'There is no entry to change: A adds one.',
+  'no-season-here': 'Point at a season first: Tab leads to the seasons.',
+  'nothing-to-strike':
+    'Only a season or a setting of your own can be struck out here; an animal leaves the herd on her page (Shift+G).',
+  'is-default': 'This setting is what it is without your own.',
   'no-fact-here': 'There is no fact to strike out.',
   cancelled: 'Nothing recorded.',
   'changed-elsewhere': 'Another program recorded something: the list is up to date.',
