@@ -8,6 +8,7 @@ const date: Option = {
   help: 'the day, as 2026-05-28; without it today in the time zone of the farm',
 }
 const by: Option = { name: 'by', value: 'INITIALS', help: 'who records' }
+const replace: Option = { name: 'replace', help: 'replace files that are there and hold something else' }
 const json: Option = { name: 'json', help: 'print JSON' }
 
 export const commands: readonly Command[] = [
@@ -51,6 +52,41 @@ export const commands: readonly Command[] = [
     options: [date, json],
     examples: ['animal herd.json 412'],
     load: () => import('./animal.ts'),
+  },
+  {
+    name: 'sheet',
+    summary: 'Make the sheet of a day to print and pin up',
+    details: [
+      'HTML of A4 pages, which a browser prints without a network; with --text plain text of 80 columns and 66 lines a page. Without -o it goes to standard output.',
+    ],
+    args: [FILE],
+    options: [
+      date,
+      { name: 'text', help: 'plain text instead of HTML' },
+      { name: 'out', short: 'o', value: 'OUT', help: 'the file to write' },
+      replace,
+    ],
+    examples: ['sheet herd.json -o sheet.html', 'sheet herd.json --text'],
+    load: () => import('./sheet.ts'),
+  },
+  {
+    name: 'draft',
+    summary: 'Print the numbers of the animals to draft at the parlour exit',
+    details: [
+      'One number a line: who is to be served today, who must be looked at before that, who is to be checked. Ticked rows are left out.',
+    ],
+    args: [FILE],
+    options: [
+      date,
+      {
+        name: 'electronic',
+        help: 'print electronic numbers; who has none is named, and the status is 1',
+      },
+      { name: 'session', value: 'MILKING', help: 'morning or evening: only for that milking' },
+      { name: 'vet', help: 'also the animals that wait for the vet' },
+    ],
+    examples: ['draft herd.json', 'draft herd.json --electronic --session evening'],
+    load: () => import('./draft.ts'),
   },
   {
     name: 'check',
@@ -129,16 +165,18 @@ export const commands: readonly Command[] = [
   },
   {
     name: 'export',
-    summary: 'Write a herd as CSV files',
+    summary: 'Write a herd as CSV files, or its key dates as a calendar',
     details: [
       'animals.csv, facts.csv, straws.csv, stock.csv, seasons.csv, and policy.csv with the settings that the farm has changed. Read into a new herd with the same farm they make the same lists on every date.',
     ],
     args: [FILE],
     options: [
       { name: 'to', value: 'FOLDER', required: true, help: 'the folder; it is made where it is missing' },
-      { name: 'replace', help: 'replace files that are there and hold something else' },
+      { name: 'ics', help: 'key dates for a calendar, as key-dates.ics, instead' },
+      { ...date, help: `with --ics: ${date.help}` },
+      replace,
     ],
-    examples: ['export herd.json --to tables'],
+    examples: ['export herd.json --to tables', 'export herd.json --to calendar --ics'],
     load: () => import('./export.ts'),
   },
   {

@@ -6,6 +6,8 @@ import { newId } from '../herd/ids.ts'
 import { asOutcome } from '../herd/outcome.ts'
 import { attempt } from '../herd/store/failure.ts'
 
+export type NamedFile = readonly [name: string, content: string]
+
 /**
  * Writes files into a folder, which is made where it is missing.
  *
@@ -15,7 +17,7 @@ import { attempt } from '../herd/store/failure.ts'
  */
 export async function writeFiles(
   folder: string,
-  files: ReadonlyArray<readonly [name: string, content: string]>,
+  files: readonly NamedFile[],
   replace: boolean,
 ): Promise<Outcome<string[]>> {
   const paths = files.map(([name, content]) => ({ path: join(folder, name), content }))

@@ -56,13 +56,14 @@ function rowLines(book: HerdBook, row: Row): string[] {
 }
 
 /** @example '21 days from service' */
-const sinceWords = (row: Row): string => {
+export const sinceWords = (row: Row): string => {
   if (row.since === undefined || row.days === undefined) return ''
   if (row.since === 'heat' && row.days <= 1) return row.days === 0 ? 'seen today' : 'seen yesterday'
   return `${row.days} ${row.days === 1 ? 'day' : 'days'} from ${row.since}`
 }
 
-const chanceWords = (row: Row): string => {
+/** @example 'in calf 88 %' */
+export const chanceWords = (row: Row): string => {
   if (row.chance === undefined) return ''
   const percent = `${Math.round(row.chance * 100)} %`
   if (row.section === 'repeat-heat-watch') return `back today ${(row.chance * 100).toFixed(1)} %`

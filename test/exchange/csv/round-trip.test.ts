@@ -4,7 +4,7 @@ import { type HerdBook, openBook } from '../../../source/breeding/book.ts'
 import { isoDay } from '../../../source/breeding/day.ts'
 import type { Fact, NewFact } from '../../../source/breeding/facts.ts'
 import { morningList } from '../../../source/breeding/morning-list.ts'
-import { ratesOfPolicy } from '../../../source/breeding/rates-of-policy.ts'
+import { ratesOfHerd } from '../../../source/breeding/rates-of-herd.ts'
 import { standingOn } from '../../../source/breeding/standing.ts'
 import { stockOn } from '../../../source/breeding/straws/stock.ts'
 import { animalJson } from '../../../source/exchange/animal/json.ts'
@@ -44,7 +44,7 @@ const newHerd = () => asFacts([farm as unknown as NewFact], { at })
 /** Ids of facts as they are known to a herd; numbers for animals, whose ids are their own herd's. */
 function view(book: HerdBook, date: string) {
   const day = isoDay(date)
-  const rates = ratesOfPolicy(book.policy)
+  const { rates } = ratesOfHerd(book, day)
   const animals = [...book.byNumber.values()].sort((a, b) => (a.number < b.number ? -1 : 1))
   const stock = stockOn(book, day)
   return {
