@@ -13,7 +13,7 @@ export interface PageLines {
   readonly top: number
   /** Lines for the page beside, on a wide screen. */
   readonly beside?: readonly Line[]
-  /** Lines for the strip below, on a narrow one; at most three are shown. */
+  /** Lines for the strip below, on a narrow one; at most four are shown. */
   readonly strip?: readonly Line[]
 }
 

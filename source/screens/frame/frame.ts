@@ -36,6 +36,8 @@ export interface Frame {
 const stripHeight = (size: Size): number => (size.rows >= 24 ? 3 : 2)
 /** Lines that a list keeps when a slip lies on it, where there is room. */
 const LEAST_BODY = 3
+/** Lines that a screen of its own may put below its page. */
+const STRIP = 4
 /** Lines of what was said. */
 const SAID = 2
 
@@ -55,10 +57,15 @@ export function frameOf(desk: Desk, size: Size, theme: Theme, top: number): Fram
       ? openingLines(desk, desk.slip, widths.first, rest - LEAST_BODY, theme)
       : undefined
   const slip = opening?.lines ?? slipLines(desk, widths.first, rest - LEAST_BODY, theme).slice(0, rest)
-  const strip = desk.slip === undefined && widths.second === 0 ? stripLines(desk, size, theme) : []
+  const alone = desk.slip === undefined && widths.second === 0
+  const draw = (height: number): PageLines =>
+    pageLines(desk, { cells: widths.first, height, beside: widths.second, theme, before: top })
+  const ownStrip = (): readonly Line[] => (draw(rest).strip ?? []).slice(0, STRIP)
+  const onList = placeOf(desk).at === 'morning-list'
+  const strip = alone ? (onList ? stripLines(desk, size, theme) : ownStrip()) : []
   const under = desk.slip === undefined ? strip : slip
   const height = Math.max(0, rest - under.length)
-  const page = pageLines(desk, { cells: widths.first, height, beside: widths.second, theme, before: top })
+  const page = draw(height)
   const beside = widths.second === 0 ? [] : (page.beside ?? besideLines(desk, widths.second, theme))
   const view = { rows: Math.max(1, height), furthest: opening?.furthest ?? page.furthest }
   return {

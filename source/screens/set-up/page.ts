@@ -13,6 +13,9 @@ import { fill, wrap } from '../width.ts'
 import { settingWords, setUpWords, valueWords } from '../words/set-up.ts'
 
 const NAME = 34
+const VALUE = 22
+/** Cells from which the planned calving start has room in the line of a season. */
+const ROOM_FOR_CALVING = 100
 
 export const setUpPage: DrawPage<SetUpPlace> = (desk, place, room) => {
   const { theme, cells } = room
@@ -63,7 +66,7 @@ function entryLine(entry: SetUpEntry, desk: Desk, cells: number, theme: Theme): 
       return [
         bit(fill(safeText(fact.block), 10, signs.cut), 'strong'),
         bit(
-          `${setUpWords.season(dateInWords(start), fact.aiWeeks, fact.bullWeeks)}${cells < 76 ? '' : `  ${setUpWords.calvingFrom(dateInWords(calving))}`}`,
+          `${setUpWords.season(dateInWords(start), fact.aiWeeks, fact.bullWeeks)}${cells < ROOM_FOR_CALVING ? '' : `  ${setUpWords.calvingFrom(dateInWords(calving))}`}`,
         ),
         bit(visits === 0 ? '' : `  ${setUpWords.visits(visits)}`, 'faint'),
       ]
@@ -71,7 +74,7 @@ function entryLine(entry: SetUpEntry, desk: Desk, cells: number, theme: Theme): 
     case 'setting':
       return [
         bit(fill(settingWords[entry.setting.key].name, NAME, signs.cut)),
-        bit(fill(shownValue(entry.setting, desk.book.policy), 18, signs.cut), 'strong'),
+        bit(fill(shownValue(entry.setting, desk.book.policy), VALUE, signs.cut), 'strong'),
         bit(isChanged(entry.setting, desk.book.policy) ? setUpWords.changed : '', 'good'),
       ]
     case 'animal': {
