@@ -29,6 +29,7 @@ export function whyNot(desk: Desk, action: Action): Message | undefined {
       if (action.slip === 'older') return olderCopyInPlace(desk.saving) ? undefined : because('no-older-copy')
       return undefined
     case 'open-animal':
+      if (placeOf(desk).at === 'animal' && desk.typed === '') return because('her-page-already')
       return subjectOf(desk).whyNot
     case 'look-all':
       return notNow(desk) ?? (watchToDo(desk).length === 0 ? because('no-watch') : undefined)

@@ -37,7 +37,8 @@ export const animalWords = {
   chances: (used: number, all: number): string => `${used} of ${all} chances used`,
   inCalf: 'In calf',
   inCalfSince: (count: number): string => `In calf for ${days(count)}`,
-  chanceInCalf: (chance: number): string => `${Math.round(chance * 100)} in 100 that she is in calf`,
+  chanceInCalf: (chance: number): string =>
+    chance === 0 ? 'not in calf' : `${Math.round(chance * 100)} in 100 that she is in calf`,
   nextReturn: (from: string, to: string): string => `If she is open she comes back ${from} to ${to}.`,
   due: (date: string, from: string, to: string, dryOff: string | undefined): string =>
     `Due ${date} (19 in 20: ${from} to ${to})${dryOff === undefined ? '' : `, dry off ${dryOff}`}.`,
