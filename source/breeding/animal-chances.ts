@@ -5,7 +5,7 @@ import { type Rates, serviceClass } from './chances/rates.ts'
 import { inCalfWithoutReturn, type Returns, returnsAfter } from './chances.ts'
 import type { Service } from './cycle.ts'
 import type { Day } from './day.ts'
-import { ratesOfPolicy } from './rates-of-policy.ts'
+import type { Policy } from './policy.ts'
 import { checkedEmpty, returned, type Standing } from './standing.ts'
 
 /** Chance that a service holds, by the class of animal and straw. */
@@ -52,14 +52,13 @@ function perhapsByBull(standing: Standing, book: HerdBook): boolean {
 /**
  * Chance that her return to the last service is seen on a later day, as known on the morning of the standing's day.
  *
- * @param day on which it would be seen, the standing's day or later
+ * @param rates of the herd on the standing's day, @param day on which it would be seen, the standing's day or later
  * @returns 0-1; 0 where no return is awaited
  */
-export function returnsExpected(standing: Standing, book: HerdBook, day: Day): number {
+export function returnsExpected(standing: Standing, policy: Policy, rates: Rates, day: Day): number {
   const service = standing.lastService
   if (service === undefined || standing.inCalf || !standing.inHerd) return 0
-  if (standing.countingCheck !== undefined || returned(standing, book.policy.watchFrom)) return 0
-  const rates = ratesOfPolicy(book.policy)
+  if (standing.countingCheck !== undefined || returned(standing, policy.watchFrom)) return 0
   const returns = returnsOf(service, rates)
   const open = 1 - conceptionOfService(service, rates)
   const unseen = 1 - open * (returns.byDay[Math.max(0, standing.today - service.day - 1)] ?? 0)

@@ -6,7 +6,7 @@ import type { Rates } from './chances/rates.ts'
 import type { Day } from './day.ts'
 import { type OwnRates, ownRates } from './figures/own-rates.ts'
 import { ratesOfPolicy } from './rates-of-policy.ts'
-import type { Standing } from './standing.ts'
+import { type Standing, standingOn } from './standing.ts'
 
 export interface HerdRates {
   /** To reckon with. */
@@ -24,16 +24,17 @@ const DAYS_KEPT = 32
  * The rates of a herd on the morning of a day. They rest on facts dated before the day, so that nothing recorded on it
  * or later moves them. Counted once for a book and day, and kept.
  *
- * @param standings of all animals on the day, those that left too
- * @example ratesOfHerd(book, standings, today).rates.conception.cowConventional // 0.567
+ * @param standings of all animals on the day, those that left too; worked out where they are not at hand
+ * @example ratesOfHerd(book, today).rates.conception.cowConventional // 0.567
  */
-export function ratesOfHerd(book: HerdBook, standings: readonly Standing[], today: Day): HerdRates {
+export function ratesOfHerd(book: HerdBook, today: Day, standings?: readonly Standing[]): HerdRates {
   const days = known.get(book) ?? new Map<Day, HerdRates>()
   known.set(book, days)
   const found = days.get(today)
   if (found !== undefined) return found
   const guessed = ratesOfPolicy(book.policy)
-  const own = ownRates(standings, book, today, guessed)
+  const all = standings ?? Array.from(book.animals.values(), (animal) => standingOn(book, animal, today))
+  const own = ownRates(all, book, today, guessed)
   const made = { rates: withOwnResults(guessed, own.conception, own.heatSeen), own }
   if (days.size >= DAYS_KEPT) days.clear()
   days.set(today, made)

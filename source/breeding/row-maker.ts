@@ -7,7 +7,7 @@ import { returnsAfter, returnToday } from './chances.ts'
 import type { Day } from './day.ts'
 import { doneToday } from './done.ts'
 import type { Row, Section } from './list.ts'
-import { ratesOfPolicy } from './rates-of-policy.ts'
+import { ratesOfHerd } from './rates-of-herd.ts'
 import type { Placement } from './rules/placement.ts'
 import type { Standing } from './standing.ts'
 import { unwatchedSince, watchedDays } from './watched-weeks.ts'
@@ -22,7 +22,7 @@ export class RowMaker {
   constructor(book: HerdBook, today: Day, standings: readonly Standing[]) {
     this.#book = book
     this.#today = today
-    this.#rates = ratesOfPolicy(book.policy)
+    this.#rates = ratesOfHerd(book, today, standings).rates
     const byBlock = new Map<string | undefined, (day: Day) => boolean>()
     this.#watched = (standing) => {
       const found = byBlock.get(standing.block)

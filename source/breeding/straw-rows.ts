@@ -4,7 +4,7 @@ import { serviceClass } from './chances/rates.ts'
 import type { Day } from './day.ts'
 import type { ServiceFact } from './facts.ts'
 import type { Row, Warning } from './list.ts'
-import { ratesOfPolicy } from './rates-of-policy.ts'
+import { ratesOfHerd } from './rates-of-herd.ts'
 import type { Serving } from './session.ts'
 import type { Standing } from './standing.ts'
 import { allotStraws } from './straws/choose.ts'
@@ -28,7 +28,7 @@ export function withStraws(
   if (toServe.size === 0) return rows
   const open = rows.flatMap((row) => (row.done ? [] : (toServe.get(row.animal) ?? [])))
   const proposed = allotStraws(book, today, open)
-  const { conception } = ratesOfPolicy(book.policy)
+  const { conception } = ratesOfHerd(book, today).rates
   let next = 0
   return rows.map((row) => {
     const her = toServe.get(row.animal)

@@ -1,6 +1,6 @@
 /** `dawnlist animal`: what is known of one animal. */
 import { fault } from '../breeding/problem.ts'
-import { ratesOfPolicy } from '../breeding/rates-of-policy.ts'
+import { ratesOfHerd } from '../breeding/rates-of-herd.ts'
 import { standingOn } from '../breeding/standing.ts'
 import { animalJson } from '../exchange/animal/json.ts'
 import { animalText } from '../exchange/animal/text.ts'
@@ -21,7 +21,7 @@ export const run: Run = async (given, shell) => {
     return 1
   }
   const standing = standingOn(book, animal, day)
-  const known = animalJson(book, standing, ratesOfPolicy(book.policy))
+  const known = animalJson(book, standing, ratesOfHerd(book, day).rates)
   shell.print(
     given.switches.has('json') ? `${JSON.stringify(known, null, 1)}\n` : animalText(book, standing, known),
   )

@@ -8,12 +8,18 @@ import { blocksOn } from '../blocks.ts'
 import type { HerdBook } from '../book.ts'
 import type { Day } from '../day.ts'
 import { type Assumption, assumptionsOf } from '../forecast/assumptions.ts'
-import { type BlockForecast, forecastBlock } from '../forecast/block.ts'
+import { type BlockForecast, forecastBlockInSteps } from '../forecast/block.ts'
 import { type Change, changesWorthALook } from '../forecast/what-if.ts'
 import { type HerdRates, ratesOfHerd } from '../rates-of-herd.ts'
 import { CLOSING_DAYS, type Phase, phaseOf, type Season, seasonDay } from '../season.ts'
 import type { Standing } from '../standing.ts'
-import { type SeasonFigures, seasonFigures } from './season-figures.ts'
+import { finished, mapInSteps, type Steps } from '../steps.ts'
+import { type Counted, countedIn, figuresOf, type SeasonFigures, seasonFigures } from './season-figures.ts'
+
+/** What of a view takes time to reckon: a change stands for the forecast with it, an empty one for the plan's. */
+export type Part = 'figures' | 'earlier' | Change
+
+const nameOf = (part: Part): string => (typeof part === 'string' ? part : `what if ${JSON.stringify(part)}`)
 
 export class SeasonView {
   readonly book: HerdBook
@@ -36,12 +42,17 @@ export class SeasonView {
 
   /** The rates that chances and forecast rest on, with the counts behind them. */
   get rates(): HerdRates {
-    return ratesOfHerd(this.book, this.#standings, this.today)
+    return ratesOfHerd(this.book, this.today, this.#standings)
+  }
+
+  /** Whom and what the figures are counted from. */
+  get counted(): Counted {
+    return this.#keep('counted', () => countedIn(this.book, this.#standings, this.season, this.today))
   }
 
   /** What has happened so far. */
   get figures(): SeasonFigures {
-    return this.#keep('figures', () => this.#figuresOf(this.season))
+    return this.#keep('figures', () => figuresOf(this.counted, this.book, this.season, this.today))
   }
 
   /** The season ahead as it is planned; undefined once the closing weeks are over. */
@@ -51,10 +62,7 @@ export class SeasonView {
 
   /** The same with a change of the plan. */
   whatIf(change: Change): BlockForecast | undefined {
-    if (this.s > this.season.bullEnd + CLOSING_DAYS) return undefined
-    return this.#keep(`what if ${JSON.stringify(change)}`, () =>
-      forecastBlock(this.book, this.#standings, this.season, this.today, change),
-    )
+    return this.isOver ? undefined : this.#keep(nameOf(change), () => finished(this.#ahead(change)))
   }
 
   /** Changes worth a look beside the plan; each is reckoned by `whatIf`. */
@@ -83,12 +91,7 @@ export class SeasonView {
 
   /** The seasons of the block before this one, the latest first. */
   get earlier(): readonly SeasonFigures[] {
-    return this.#keep('earlier', () =>
-      (this.book.seasons.get(this.season.block) ?? [])
-        .filter((season) => season.matingStart < this.season.matingStart)
-        .map((season) => this.#figuresOf(season))
-        .reverse(),
-    )
+    return this.#keep('earlier', () => finished(this.#before()))
   }
 
   /** What the forecast rests on. */
@@ -98,8 +101,43 @@ export class SeasonView {
       : assumptionsOf(this.forecast, this.rates.rates, this.book.policy.chances)
   }
 
-  #figuresOf(season: Season): SeasonFigures {
-    return seasonFigures(this.book, this.#standings, season, this.today)
+  /** The closing weeks are over: nothing lies ahead. */
+  get isOver(): boolean {
+    return this.s > this.season.bullEnd + CLOSING_DAYS
+  }
+
+  /** Whether a part has been reckoned, so that asking for it takes no time. */
+  knows(part: Part): boolean {
+    return this.#kept.has(nameOf(part)) || (typeof part !== 'string' && this.isOver)
+  }
+
+  /** Reckons a part in small steps; nothing where it is known. */
+  *reckon(part: Part): Steps<void> {
+    if (this.knows(part)) return
+    if (part === 'figures') {
+      void this.counted
+      yield
+      void this.figures
+      return
+    }
+    const made = part === 'earlier' ? yield* this.#before() : yield* this.#ahead(part)
+    this.#keep<unknown>(nameOf(part), () => made)
+  }
+
+  #ahead(change: Change): Steps<BlockForecast> {
+    return forecastBlockInSteps(this.book, this.#standings, this.season, this.today, change)
+  }
+
+  *#before(): Steps<readonly SeasonFigures[]> {
+    const before = (this.book.seasons.get(this.season.block) ?? []).filter(
+      (season) => season.matingStart < this.season.matingStart,
+    )
+    const figures = yield* mapInSteps(
+      before,
+      (season) => seasonFigures(this.book, this.#standings, season, this.today),
+      1,
+    )
+    return figures.toReversed()
   }
 
   #keep<T>(name: string, reckon: () => T): T {

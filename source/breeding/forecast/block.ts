@@ -8,10 +8,11 @@ import type { OwnRates } from '../figures/own-rates.ts'
 import { ratesOfHerd } from '../rates-of-herd.ts'
 import { dayOfSeason, type Season } from '../season.ts'
 import type { Standing } from '../standing.ts'
+import { finished, type Steps } from '../steps.ts'
 import { bullsNeeded } from './bulls.ts'
 import { type CalvingWeek, calvingPattern } from './calving-pattern.ts'
 import { conceptionPoints } from './conception-points.ts'
-import { forecastHerd, type HerdForecast } from './herd.ts'
+import { forecastHerdInSteps, type HerdForecast } from './herd.ts'
 import { outlooksOf, seasonDaysOf } from './outlook-of.ts'
 import { type Change, changedConception, changedRates, changedSeason } from './what-if.ts'
 
@@ -40,21 +41,32 @@ export interface BlockForecast extends HerdForecast {
  * @param change what if: another number of AI weeks, watch, conception or number of bulls
  * @example forecastBlock(book, standings, season, today).inCalfSixWeeks // { expected: 117.8, low: 107, middle: 118, high: 128 }
  */
-export function forecastBlock(
+export const forecastBlock = (
   book: HerdBook,
   standings: readonly Standing[],
   season: Season,
   today: Day,
   change: Change = {},
-): BlockForecast {
+): BlockForecast => finished(forecastBlockInSteps(book, standings, season, today, change))
+
+/** The same in small steps. */
+export function* forecastBlockInSteps(
+  book: HerdBook,
+  standings: readonly Standing[],
+  season: Season,
+  today: Day,
+  change: Change,
+): Steps<BlockForecast> {
   const { policy } = book
-  const { own, rates: known } = ratesOfHerd(book, standings, today)
+  const { own, rates: known } = ratesOfHerd(book, today, standings)
   const rates = changedRates(known, change)
+  yield
   const days = changedSeason(seasonDaysOf(season, today, policy.chances), change)
   const outlooks = outlooksOf(book, standings, { ...season, aiEnd: days.lastAiDay }, today, rates)
   const onHand = bullsOnHand(book, dayOfSeason(season, days.lastAiDay + 1)).length
   const bulls = change.bulls ?? (onHand > 0 ? onHand : undefined)
-  const forecast = forecastHerd({
+  yield
+  const forecast = yield* forecastHerdInSteps({
     animals: outlooks.map(({ outlook }) => outlook),
     season: days,
     rates,
