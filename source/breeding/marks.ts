@@ -44,7 +44,7 @@ export function marksOn(animal: AnimalRecord, today: Day): Marks {
     else if (fact.kind === 'hold') {
       openHold = fact.until === undefined
       if (!openHold) marks.onHold ||= isoDay(fact.until as string) >= today
-    } else if (fact.kind === 'left') marks.leftOn = day
+    } else if (fact.kind === 'left') marks.leftOn ??= day
     else if (fact.kind === 'to-bull') marks.toBull.push(day)
     else if (fact.kind === 'score') marks.condition = { day, value: fact.condition }
     else if (fact.kind === 'examined') {
