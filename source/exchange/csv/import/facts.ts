@@ -173,9 +173,8 @@ function groupOutcomes(
 function newOutcome({ row, animal }: AnimalRow, herd: Herd): RowOutcome {
   const { given, path } = row
   const id = given.id as string | undefined
-  // A row with an id was written by an export: its herd took the fact as it is, and so does this one.
   const problem =
-    (id === undefined ? implausible(given, animal, herd.today, path) : undefined) ??
+    (row.asRecorded ? undefined : implausible(given, animal, herd.today, path)) ??
     inconsistent(given, neededBy(given), path, animal.number)
   if (problem !== undefined) return { outcome: 'refused', row, problem }
   return { outcome: 'new', row, facts: [planned(row, factOf(given, animal.id, id))] }

@@ -55,15 +55,16 @@ export function importPlan(
     if (rows.ok) read.set(table, rows.value)
     else faults.push(...rows.problems)
   }
-  if (faults.length > 0) return { ok: false, problems: faults }
+  return faults.length > 0 ? { ok: false, problems: faults } : { ok: true, value: planRows(read, herd) }
+}
+
+/** Holds rows, wherever they were read, against a herd. */
+export function planRows(read: ReadonlyMap<TableName, TableRows>, herd: Herd): ImportPlan {
   const outcomes = outcomesOf(read, herd)
   const planned = [...outcomes.values()].flat().flatMap((each) => ('facts' in each ? each.facts : []))
-  const tables = [...read].map(([table, rows]) =>
-    tablePlan(table, sheets[table]?.path ?? '', rows, outcomes.get(table) ?? []),
-  )
   return {
-    ok: true,
-    value: { tables, facts: inOrder(planned, numbersOf(herd, planned), herd.book.farm.milkings) },
+    tables: [...read].map(([table, rows]) => tablePlan(table, rows, outcomes.get(table) ?? [])),
+    facts: inOrder(planned, numbersOf(herd, planned), herd.book.farm.milkings),
   }
 }
 
@@ -89,16 +90,11 @@ function numbersOf(herd: Herd, planned: readonly { readonly fact: NewFact }[]): 
   return numbers
 }
 
-function tablePlan(
-  table: TableName,
-  path: string,
-  rows: TableRows,
-  outcomes: readonly RowOutcome[],
-): TablePlan {
+function tablePlan(table: TableName, rows: TableRows, outcomes: readonly RowOutcome[]): TablePlan {
   const refused = outcomes.flatMap((each) => (each.outcome === 'refused' ? [each.problem] : []))
   return {
     table,
-    path,
+    path: rows.path,
     new: outcomes.filter(({ outcome }) => outcome === 'new').length,
     known: outcomes.filter(({ outcome }) => outcome === 'known').length,
     changed: outcomes.flatMap((each) => (each.outcome === 'changed' ? [each.change] : [])).sort(byLine),
@@ -112,5 +108,6 @@ function tablePlan(
   }
 }
 
-const lineOf = ({ path }: { readonly path: string }): number => Number(path.slice(path.lastIndexOf(':') + 1))
+/** The last number of a path: the line of `facts.csv:12`, the place of `events.json: member[3]`. */
+const lineOf = ({ path }: { readonly path: string }): number => Number(/(\d+)\D*$/.exec(path)?.[1] ?? 0)
 const byLine = (a: { readonly path: string }, b: { readonly path: string }): number => lineOf(a) - lineOf(b)

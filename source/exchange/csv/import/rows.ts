@@ -11,9 +11,13 @@ export interface TableRow {
   /** `facts.csv:12` */
   readonly path: string
   readonly given: Fields
+  /** The row was written by an export: its herd took the fact as it is, and so does this one, odd or not. */
+  readonly asRecorded?: boolean
 }
 
 export interface TableRows {
+  /** Path of the file. */
+  readonly path: string
   readonly rows: readonly TableRow[]
   /** Rows with a cell that cannot be read: one problem a row. */
   readonly refused: readonly Problem[]
@@ -44,12 +48,13 @@ export function readRows(
       : cells.slice(sheet.header.length).some((cell) => cell.trim() !== '')
         ? fault('row-long', path, { cells: cells.length, columns: sheet.header.length })
         : readCells(cells, places, form, path, given)
-    if (problem === undefined) rows.push({ path, given })
+    if (problem === undefined) rows.push({ path, given, asRecorded: given.id !== undefined })
     else refused.push(problem)
   }
   return {
     ok: true,
     value: {
+      path: sheet.path,
       rows,
       refused,
       notices: [...encodingNotice(sheet), ...notices, ...dateNotices(sheet, places, form)],

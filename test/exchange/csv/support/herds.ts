@@ -100,7 +100,8 @@ const animalFields = some(
     born: fc.constantFrom('2019-03-01', '2023-02-11', '2025-05-02'),
     breed: fc.constantFrom('HF', 'Jersey', 'AA'),
     sire: word,
-    dam: word,
+    // No name is both a sire's and a dam's: whose it is would then depend on who was recorded first.
+    dam: word.map((name) => `d${name}`),
     block: fc.constantFrom('spring', 'autumn'),
     lactation: whole(0, 9),
     ready: fc.boolean(),
