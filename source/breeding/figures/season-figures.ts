@@ -6,7 +6,7 @@ import type { Day } from '../day.ts'
 import { type Season, seasonDay } from '../season.ts'
 import type { Standing } from '../standing.ts'
 import { type CalvingFigures, calvingFigures, calvingToFirstService, type DaysFigure } from './calving.ts'
-import { cohortOf, servicesIn } from './cohort.ts'
+import { cohortOf, type Member, servicesIn } from './cohort.ts'
 import {
   aiServices,
   type ConceptionGroup,
@@ -14,13 +14,15 @@ import {
   type Grouping,
   groupings,
   heldOf,
+  type OrderedService,
   servicesPerPregnancy,
 } from './conception.ts'
 import type { Figure } from './figure.ts'
 import { heatDetection } from './heat-detection.ts'
 import { type InCalf, inCalfFigures } from './in-calf.ts'
-import { outcomeOf } from './outcome.ts'
+import { type Outcome, outcomeOf } from './outcome.ts'
 import { intervalsBetween, nonReturn, type ReturnIntervals, returnIntervals } from './returns.ts'
+import type { ServiceResult } from './service-results.ts'
 import { type Submission, submission } from './submission.ts'
 
 export interface SeasonFigures {
@@ -42,21 +44,30 @@ export interface SeasonFigures {
   readonly calvingToFirstService: DaysFigure
 }
 
+/** Whom and what the figures of a season are counted from. */
+export interface Counted {
+  readonly members: readonly Member[]
+  /** What became of each member, in the same order. */
+  readonly outcomes: readonly Outcome[]
+  /** Services of every animal of the block in the season, an animal a list; and those by AI with their order. */
+  readonly services: readonly (readonly ServiceResult[])[]
+  readonly ai: readonly OrderedService[]
+}
+
 /**
- * The figures of a season. Shares of animals are of the cohort; services and returns are of every animal of the block.
+ * What the figures of a season are counted from. Shares of animals are of the cohort; services and returns are of every
+ * animal of the block.
  *
  * @param standings of all animals on the day, those that left too
- * @param season one that has begun or is to come; a past one too
- * @example seasonFigures(book, standings, season, today).inCalf.sixWeeks // { numerator: 84, denominator: 148, unknown: 21, ... }
+ * @example countedIn(book, standings, season, today).members.length // 148
  */
-export function seasonFigures(
+export function countedIn(
   book: HerdBook,
   standings: readonly Standing[],
   season: Season,
   today: Day,
-): SeasonFigures {
+): Counted {
   const members = cohortOf(book, season, standings, today)
-  const s = seasonDay(season, today)
   const inCohort = new Set(members.map(({ animal }) => animal))
   const others = standings.filter(
     ({ animal, female, block }) => female && block === season.block && !inCohort.has(animal),
@@ -65,7 +76,36 @@ export function seasonFigures(
     ...members.map((member) => member.services),
     ...others.map((standing) => servicesIn(standing, book, season)),
   ]
-  const ai = aiServices(services)
+  return {
+    members,
+    outcomes: members.map((member) => outcomeOf(member, book, season)),
+    services,
+    ai: aiServices(services),
+  }
+}
+
+/**
+ * The figures of a season.
+ *
+ * @param standings of all animals on the day, those that left too
+ * @param season one that has begun or is to come; a past one too
+ * @example seasonFigures(book, standings, season, today).inCalf.sixWeeks // { numerator: 84, denominator: 148, unknown: 21, ... }
+ */
+export const seasonFigures = (
+  book: HerdBook,
+  standings: readonly Standing[],
+  season: Season,
+  today: Day,
+): SeasonFigures => figuresOf(countedIn(book, standings, season, today), book, season, today)
+
+/** The figures of what has been counted. */
+export function figuresOf(
+  { members, outcomes, services, ai }: Counted,
+  book: HerdBook,
+  season: Season,
+  today: Day,
+): SeasonFigures {
+  const s = seasonDay(season, today)
   return {
     season,
     s,
@@ -80,10 +120,7 @@ export function seasonFigures(
     nonReturn24: nonReturn(ai, 24, book.policy),
     nonReturn56: nonReturn(ai, 56, book.policy),
     returnIntervals: returnIntervals(intervalsBetween(services)),
-    inCalf: inCalfFigures(
-      members.map((member) => outcomeOf(member, book, season)),
-      season,
-    ),
+    inCalf: inCalfFigures(outcomes, season),
     calving: calvingFigures(members, book, season),
     calvingToFirstService: calvingToFirstService(members),
   }
