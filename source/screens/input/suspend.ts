@@ -14,6 +14,8 @@ export interface Suspendable {
 
 /** A job that nobody can bring back (no shell above it) does not stop: after so long it goes on by itself. */
 const GIVE_UP_AFTER = 300
+/** A job that was brought back finds that time run out, and hears of its return only a moment later. */
+const HEAR_WITHIN = 50
 
 export const canSuspend = ({ platform }: Suspendable): boolean => platform !== 'win32'
 
@@ -32,9 +34,11 @@ export async function suspend(process: Suspendable, suspendTerminal: SuspendTerm
         clearTimeout(timer)
         resolve(true)
       }
-      const timer = setTimeout(() => {
-        process.off('SIGCONT', back)
-        resolve(false)
+      let timer = setTimeout(() => {
+        timer = setTimeout(() => {
+          process.off('SIGCONT', back)
+          resolve(false)
+        }, HEAR_WITHIN)
       }, GIVE_UP_AFTER)
       process.once('SIGCONT', back)
       process.kill(0, 'SIGTSTP')
