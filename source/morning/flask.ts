@@ -1,12 +1,16 @@
 /** The flask as a screen asks for it: counted once for a book and day, and kept. */
 import type { HerdBook } from '../breeding/book.ts'
 import type { Day } from '../breeding/day.ts'
+import type { StrawKind } from '../breeding/facts.ts'
+import { type Movement, movementsUntil } from '../breeding/straws/movements.ts'
 import { type NitrogenLevel, nitrogenLevels } from '../breeding/straws/nitrogen.ts'
-import { type Stock, stockOn } from '../breeding/straws/stock.ts'
+import { type Lot, type Stock, stockOn } from '../breeding/straws/stock.ts'
 
 export interface Flask {
   readonly stock: Stock
   readonly nitrogen: readonly NitrogenLevel[]
+  /** Counts, deliveries, spoiled straws and services, the oldest first. */
+  readonly movements: readonly Movement[]
 }
 
 const known = new WeakMap<HerdBook, { readonly day: Day; readonly flask: Flask }>()
@@ -19,7 +23,30 @@ const known = new WeakMap<HerdBook, { readonly day: Day; readonly flask: Flask }
 export function flaskOn(book: HerdBook, day: Day): Flask {
   const kept = known.get(book)
   if (kept?.day === day) return kept.flask
-  const flask = { stock: stockOn(book, day), nitrogen: nitrogenLevels(book, day) }
+  const flask = {
+    stock: stockOn(book, day),
+    nitrogen: nitrogenLevels(book, day),
+    movements: movementsUntil(book, day),
+  }
   known.set(book, { day, flask })
   return flask
+}
+
+/** What changed the number of a lot, the newest first: facts that name no batch may have been about it too. */
+export const movementsOf = ({ movements }: Flask, lot: Lot): readonly Movement[] =>
+  movements
+    .filter(({ fact }) => {
+      if (fact.sire !== lot.sire || fact.straw !== lot.straw) return false
+      if (fact.batch !== undefined && fact.batch !== lot.batch) return false
+      return fact.kind === 'service' || (fact.flask === lot.flask && fact.canister === lot.canister)
+    })
+    .toReversed()
+
+/** Millilitres of a straw, as its counts tell. */
+export function volumeOf(book: HerdBook, sire: string, straw: StrawKind): number | undefined {
+  const told = book.stock.findLast(
+    (fact) =>
+      fact.kind === 'stock-take' && fact.sire === sire && fact.straw === straw && fact.volumeMl !== undefined,
+  )
+  return told?.kind === 'stock-take' ? told.volumeMl : undefined
 }

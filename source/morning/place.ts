@@ -11,7 +11,11 @@ export type MorningListPlace = { readonly at: 'morning-list' }
 export type AnimalPlace = Pointed & { readonly at: 'animal'; readonly animal: string }
 export type HelpPlace = { readonly at: 'help'; readonly top: number }
 /** The next two weeks, the best scanning days, the key dates. */
-export type AheadPlace = Pointed & { readonly at: 'ahead' }
+export type AheadPlace = Pointed & {
+  readonly at: 'ahead'
+  /** Block that a scanning visit is planned for. */
+  readonly block: string | undefined
+}
 /** Parts of the season's screen. */
 export const seasonParts = ['answers', 'figures', 'pictures', 'forecast', 'empties', 'earlier'] as const
 export type SeasonPart = (typeof seasonParts)[number]
@@ -23,10 +27,11 @@ export type SeasonPlace = Pointed & {
   readonly open: string | undefined
   readonly change: Change
 }
-/** Flasks, stock, needs, nitrogen; `whole`: what stands beside is shown as the page. */
+/** Flasks, stock, needs, nitrogen. */
 export type StrawsPlace = Pointed & {
   readonly at: 'straws'
-  readonly whole: boolean
+  /** First line of what is told of the line pointed at, where that is the page; undefined while the list is. */
+  readonly top: number | undefined
   /** Lots that are used up are listed too. */
   readonly usedUp: boolean
 }

@@ -10,6 +10,7 @@ import type { BlockDay } from '../breeding/list.ts'
 import type { Season } from '../breeding/season.ts'
 import { type Standing, standingOn } from '../breeding/standing.ts'
 import { mapInSteps, type Steps } from '../breeding/steps.ts'
+import { aheadReckoning } from './ahead.ts'
 import { type Desk, placeOf } from './desk.ts'
 
 /** A part of a season's view that the screen shown needs. */
@@ -81,9 +82,12 @@ export interface Reckoning {
  * @example reckoningOf(deskOfMorningList) // undefined
  */
 export function reckoningOf(desk: Desk): Reckoning | undefined {
+  if (placeOf(desk).at === 'ahead') return aheadReckoning(desk)
   const { book, page } = desk
   const { day } = page.list
-  const missing = wantedBy(desk).find(({ season, part }) => !(viewOf(book, season, day)?.knows(part) ?? false))
+  const missing = wantedBy(desk).find(
+    ({ season, part }) => !(viewOf(book, season, day)?.knows(part) ?? false),
+  )
   if (missing === undefined) return undefined
   const name = JSON.stringify([missing.season.factId, day, missing.part])
   return { book, name, begin: () => reckon(book, day, missing) }

@@ -9,6 +9,7 @@ const replacements: Readonly<Record<string, string>> = {
   '–': '-',
   '—': '-',
   '…': '~',
+  '°': 'o',
   ß: 's',
   æ: 'e',
   ø: 'o',

@@ -5,12 +5,14 @@
 import { openBook } from '../breeding/book.ts'
 import type { Fact, NewFact } from '../breeding/facts.ts'
 import type { Outcome, Problem } from '../breeding/problem.ts'
+import type { Steps } from '../breeding/steps.ts'
 import { act } from '../morning/act.ts'
 import type { Action, Ask, Leave } from '../morning/action.ts'
 import { type Desk, openDesk } from '../morning/desk.ts'
 import { because, type Message } from '../morning/message.ts'
 import type { Now } from '../morning/now.ts'
 import { rowAt } from '../morning/page.ts'
+import { type Reckoning, reckoningOf } from '../morning/reckoning.ts'
 import type { Saving } from '../morning/saving.ts'
 import { sentence } from '../words/index.ts'
 import type { KeyName } from './input/split.ts'
@@ -58,6 +60,8 @@ export class Session {
   #sent: readonly Fact[] = []
   #desk: Desk
   #trying = false
+  #reckoning: (Reckoning & { readonly steps: Steps<void> }) | undefined
+  #nextStep: NodeJS.Immediate | undefined
   #settling: NodeJS.Timeout | undefined
   #ends: (() => void)[] = []
   #leave: (how: Leave) => void = () => {}
@@ -95,6 +99,12 @@ export class Session {
     clearTimeout(this.#settling)
     for (const end of this.#ends) end()
     this.#ends = []
+    clearImmediate(this.#nextStep)
+  }
+
+  /** Something that the screen shown needs is still being reckoned. */
+  get reckons(): boolean {
+    return this.#reckoning !== undefined
   }
 
   /** Looks at the clock once. */
@@ -181,6 +191,24 @@ export class Session {
     })
   }
 
+  /** What the screen needs and does not know yet is reckoned one step at a time; keys come in between two of them. */
+  #reckonFurther(): void {
+    const wanted = reckoningOf(this.#desk)
+    const same = wanted?.book === this.#reckoning?.book && wanted?.name === this.#reckoning?.name
+    if (!same) this.#reckoning = wanted && { ...wanted, steps: wanted.begin() }
+    if (this.#reckoning !== undefined) this.#nextStep ??= setImmediate(this.#reckonStep)
+  }
+
+  #reckonStep = (): void => {
+    this.#nextStep = undefined
+    if (this.#reckoning?.steps.next().done === false) this.#nextStep = setImmediate(this.#reckonStep)
+    else if (this.#reckoning !== undefined) {
+      this.#reckoning = undefined
+      this.#do({ do: 'reckoned' })
+      this.#tell()
+    }
+  }
+
   #ask(ask: Ask): void {
     const { herd } = this.#setup
     const done = ask.do === 'copy' ? herd.saveCopy(ask.path) : herd.retry(true)
@@ -215,6 +243,7 @@ export class Session {
   #tell(): void {
     this.#do({ do: 'saving', saving: savingOf(this.#setup.herd.state, this.#sent.length) })
     for (const listener of this.#listeners) listener()
+    this.#reckonFurther()
   }
 }
 

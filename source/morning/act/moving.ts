@@ -5,6 +5,7 @@ import { type Desk, placeOf, subjectOf, withDay } from '../desk.ts'
 import { foundByNumber } from '../find.ts'
 import { moved, movedBySection, pageOf, pointedAt } from '../page.ts'
 import type { Place } from '../place.ts'
+import { actScanning } from '../places/scanning.ts'
 
 /** Digits of a number being typed. */
 const LONGEST_NUMBER = 16
@@ -18,6 +19,8 @@ export function move(desk: Desk, by: number, most = 0): Step {
   const place = placeOf(desk)
   if (place.at === 'morning-list') return { desk: { ...desk, typed: '', page: moved(desk.page, by) } }
   if (place.at === 'help') return inPlace(desk, { ...place, top: clamp(place.top + by, most) })
+  if (place.at === 'straws' && place.top !== undefined)
+    return inPlace(desk, { ...place, top: clamp(place.top + by, most) })
   if (place.at !== 'animal') return inPlace(desk, { ...place, pointer: clamp(place.pointer + by, most) })
   const count = desk.book.animals.get(place.animal)?.happenings.length ?? 0
   return inPlace(desk, { ...place, pointer: clamp(place.pointer + by, count - 1) })
@@ -35,6 +38,8 @@ export const section = (desk: Desk, by: 1 | -1): Step => ({
 
 /** A digit of a number: the pointer goes to her row at once where she has one. */
 export function digit(desk: Desk, typed: string): Step {
+  const place = placeOf(desk)
+  if (place.at === 'scanning') return actScanning(desk, place, { is: 'type', digits: typed })
   const number = (desk.typed + typed).slice(0, LONGEST_NUMBER)
   const found = foundByNumber(desk.book, number)
   const page = found.animal === undefined ? undefined : pointedAt(desk.page, found.animal.id)
