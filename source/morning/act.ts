@@ -10,6 +10,7 @@ import { whyNot } from './may.ts'
 import type { Now } from './now.ts'
 import { movedOn, pointedAt, rowAt, rowOf } from './page.ts'
 import { actInPlace } from './places/acts.ts'
+import { keptResults } from './places/scanning.ts'
 import { settled, tickedPage } from './tick.ts'
 
 /**
@@ -93,10 +94,12 @@ export function act(desk: Desk, action: Action): Step {
   }
 }
 
-/** Leaving with something unsaved is asked about; Ctrl+C is not held up. */
+/** Leaving with something unsaved or unsettled is asked about; Ctrl+C is not held up. */
 function leave(desk: Desk, how: Leave): Step {
   if (how === 'quit' && desk.saving.state === 'not-saved')
     return { desk: { ...desk, slip: { is: 'leaving' } } }
+  if (how === 'quit' && keptResults(desk).length > 0)
+    return { desk: { ...desk, slip: { is: 'results-kept', leave: 'quit' } } }
   return { desk, leave: how }
 }
 

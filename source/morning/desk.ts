@@ -12,7 +12,7 @@ import { type History, historyOf } from './history.ts'
 import { because, type Message } from './message.ts'
 import type { Now } from './now.ts'
 import { type Page, pageOf, rowAt, rowOf } from './page.ts'
-import type { Place } from './place.ts'
+import type { OwnPlace, Place } from './place.ts'
 import { allSaved, type Saving } from './saving.ts'
 
 /** What lies on top of a screen and takes the keys. */
@@ -24,6 +24,8 @@ export type Slip =
       readonly code: string
       readonly facts: readonly NewFact[]
       readonly said: Message
+      /** The screen shown as it is once they are recorded, where that is another. */
+      readonly after?: OwnPlace
     }
   /** What can be recorded about her. */
   | { readonly is: 'menu' }
@@ -32,6 +34,8 @@ export type Slip =
   | { readonly is: 'initials'; readonly text: string; readonly fresh: boolean }
   /** Cautions of the day in full, once a day, and who is recording. */
   | { readonly is: 'opening'; readonly text: string; readonly fresh: boolean; readonly top: number }
+  /** Results of the scanning visit are not settled: leave all the same? */
+  | { readonly is: 'results-kept'; readonly leave: 'back' | 'quit' }
   /** Facts are not saved: leave all the same? */
   | { readonly is: 'leaving' }
   /** An older copy of the herd stands in the place of the file: save over it? */

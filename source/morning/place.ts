@@ -1,5 +1,6 @@
 /** Which screens there are, and what each remembers while it lies open. Data only. */
 import type { Day } from '../breeding/day.ts'
+import type { CheckMethod, CheckResult } from '../breeding/facts.ts'
 import type { Change } from '../breeding/forecast/what-if.ts'
 
 /** A screen of lines with a pointer on one of those that can be pointed at. */
@@ -37,13 +38,35 @@ export type StrawsPlace = Pointed & {
 }
 /** Bulls needed and on hand, services seen. */
 export type BullsPlace = Pointed & { readonly at: 'bulls' }
-/** The scanning visit: one number after another, in the order of the crush. */
+/** A result of the scanning visit: as it is being typed, or kept for later. */
+export interface ScanEntry {
+  /** Digits of the number. */
+  readonly typed: string
+  readonly result: CheckResult | undefined
+  /** Digits of the foetal age in days. */
+  readonly age: string
+  readonly twins: boolean
+}
+/** A result that could not be recorded as it was read, and why. */
+export interface KeptEntry extends ScanEntry {
+  readonly why: string
+}
+/** The scanning visit: one number after another, in the order of the crush. Pointer 0 is the line that is typed. */
 export type ScanningPlace = Pointed & {
   readonly at: 'scanning'
   readonly day: Day
-  readonly typed: string
-  /** Numbers that were read and fit no animal; kept until they are settled. */
-  readonly unmatched: readonly string[]
+  readonly method: CheckMethod
+  readonly entry: ScanEntry
+  /** Where digits go. */
+  readonly to: 'number' | 'age'
+  /** The first digit replaces what stands there. */
+  readonly fresh: boolean
+  /** The entry was taken from those kept: its place there. */
+  readonly settles: number | undefined
+  /** The entry corrects this check. */
+  readonly corrects: string | undefined
+  /** Results that fit no animal, or one that was not expected; kept until they are settled. */
+  readonly kept: readonly KeptEntry[]
 }
 /** The move to the bull weeks of a block, and out of them. */
 export type TurnOutPlace = Pointed & {
@@ -51,7 +74,7 @@ export type TurnOutPlace = Pointed & {
   readonly block: string
   readonly what: 'in' | 'out'
   readonly day: Day
-  /** Animals taken off the list by hand. */
+  /** Ids of animals and bulls taken off by hand. */
   readonly without: readonly string[]
 }
 /** Farm, seasons, policy, animals. */

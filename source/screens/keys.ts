@@ -16,7 +16,7 @@ import { openSetUp } from '../morning/places/set-up.ts'
 import { openStraws } from '../morning/places/straws.ts'
 import { openTurnOut } from '../morning/places/turn-out.ts'
 import { aheadKeys } from './ahead/keys.ts'
-import { type Binding, type KeyGroup, noView, plain, type View } from './binding.ts'
+import { type Binding, DIGITS, type KeyGroup, noView, plain, type View } from './binding.ts'
 import { bullsKeys } from './bulls/keys.ts'
 import type { KeyName } from './input/split.ts'
 import { scanningKeys } from './scanning/keys.ts'
@@ -31,7 +31,6 @@ export type { Binding, KeyGroup, View } from './binding.ts'
 
 /** Stands for every printed character. */
 const LETTERS: KeyName = 'letters'
-const DIGITS = ['0', '1', '2', '3', '4', '5', '6', '7', '8', '9'] as const
 
 const usualLabel = (desk: Desk): string | undefined => {
   const her = subjectOf(desk)
@@ -242,6 +241,7 @@ const slips: Readonly<Record<Slip['is'], readonly Binding[]>> = {
   initials: [accept('take'), cancel, ...typing],
   leaving: [accept('leave-unsaved'), cancel, plain('copy', ['s'], { do: 'slip', slip: 'copy' }, { foot: 3 })],
   older: [accept('agree'), cancel],
+  'results-kept': [accept('leave-results'), cancel],
   copy: [accept('take'), cancel, ...typing],
   opening: [
     accept('take'),

@@ -1,10 +1,12 @@
 /** What the days ahead will ask for, as far as today's facts tell. */
 import { returnsExpected } from '../animal-chances.ts'
-import type { HerdBook } from '../book.ts'
+import type { AnimalRecord, HerdBook } from '../book.ts'
 import { type Day, plusDays } from '../day.ts'
 import type { Section } from '../list.ts'
-import { type Placed, placesOn } from '../places.ts'
+import { type Placed, placesOf } from '../places.ts'
 import { ratesOfHerd } from '../rates-of-herd.ts'
+import { standingOn } from '../standing.ts'
+import { finished, mapInSteps, type Steps } from '../steps.ts'
 
 export interface DayAhead {
   readonly day: Day
@@ -15,24 +17,25 @@ export interface DayAhead {
 }
 
 /**
- * What the lists of the days after today will hold, made as if nothing else happened.
+ * What the lists of the days after today will hold, made as if nothing else happened, in small steps.
  *
  * @param days how many, 1-60
- * @example daysAhead(book, today, 14)[6]?.counts.get('repeat-heat-watch') // 19
+ * @example finished(daysAheadInSteps(book, today, 14))[6]?.counts.get('repeat-heat-watch') // 19
  */
-export function daysAhead(book: HerdBook, today: Day, days: number): readonly DayAhead[] {
-  const each = placesOn(book, today).each
+export function* daysAheadInSteps(book: HerdBook, today: Day, days: number): Steps<readonly DayAhead[]> {
+  const each = yield* placesInSteps(book, book.animals.values(), today)
   const { rates } = ratesOfHerd(
     book,
     today,
     each.map(({ standing }) => standing),
   )
+  yield
   const placed = each.filter(mayComeUp)
-  const here = { ...book, animals: new Map(placed.map(({ standing: { animal } }) => [animal.id, animal])) }
-  return Array.from({ length: days }, (_, index) => {
-    const day = plusDays(today, index + 1)
+  const animals = placed.map(({ standing }) => standing.animal)
+  const ahead: DayAhead[] = []
+  for (let day = plusDays(today, 1); day <= today + days; day = plusDays(day, 1)) {
     const counts = new Map<Section, number>()
-    for (const { takeCare, further } of placesOn(here, day).each) {
+    for (const { takeCare, further } of yield* placesInSteps(book, animals, day)) {
       const section = (takeCare ?? further)?.section
       if (section !== undefined) counts.set(section, (counts.get(section) ?? 0) + 1)
     }
@@ -40,9 +43,17 @@ export function daysAhead(book: HerdBook, today: Day, days: number): readonly Da
       (sum, { standing }) => sum + returnsExpected(standing, book.policy, rates, day),
       0,
     )
-    return { day, counts, returns }
-  })
+    ahead.push({ day, counts, returns })
+  }
+  return ahead
 }
+
+/** The same at once. */
+export const daysAhead = (book: HerdBook, today: Day, days: number): readonly DayAhead[] =>
+  finished(daysAheadInSteps(book, today, days))
+
+const placesInSteps = (book: HerdBook, animals: Iterable<AnimalRecord>, day: Day) =>
+  mapInSteps(animals, (animal) => placesOf(book, [standingOn(book, animal, day)])[0] as Placed)
 
 /** Who has left stands on no list to come, unless her facts contradict each other: then she does today already. */
 const mayComeUp = ({ standing, takeCare }: Placed): boolean =>

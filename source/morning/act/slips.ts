@@ -7,6 +7,7 @@ import { accept as acceptForm, rubIn, toField, turn, typeInto } from '../forms/e
 import { readTypedDay } from '../forms/reader.ts'
 import type { Message } from '../message.ts'
 import { pointedAt } from '../page.ts'
+import { withPlace } from '../places/with-place.ts'
 import { recording } from './recording.ts'
 
 /** Initials, in characters. */
@@ -95,7 +96,11 @@ export function accepted(desk: Desk): Step {
       return recording(desk, facts, { tone, code: 'recorded', facts })
     }
     case 'question':
-      return recording(desk, slip.facts, slip.said)
+      return recording(slip.after === undefined ? desk : withPlace(desk, slip.after), slip.facts, slip.said)
+    case 'results-kept':
+      return slip.leave === 'quit'
+        ? { desk: { ...desk, slip: undefined }, leave: 'quit' }
+        : { desk: { ...desk, slip: undefined, places: desk.places.slice(0, -1) } }
     case 'day': {
       const day = readTypedDay(slip.text, desk.now.day, true)
       return day === undefined

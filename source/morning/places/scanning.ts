@@ -1,20 +1,235 @@
-/** The scanning visit: what its keys do. */
+/** The scanning visit: what its keys do. A number, a result, an age where there is one, Enter: and it is recorded. */
+import type { AnimalRecord } from '../../breeding/book.ts'
+import { type Day, dayIso, plusDays } from '../../breeding/day.ts'
+import type { CheckFact, CheckResult, CorrectionFact, NewFact } from '../../breeding/facts.ts'
+import { asking, recording } from '../act/recording.ts'
 import type { Step } from '../action.ts'
+import { bookNow } from '../book-now.ts'
 import type { Desk } from '../desk.ts'
-import type { ScanningPlace } from '../place.ts'
+import { checkMethods } from '../forms/check.ts'
+import { voiding } from '../history.ts'
+import { because, type Message } from '../message.ts'
+import type { KeptEntry, ScanEntry, ScanningPlace } from '../place.ts'
+import { type VisitSoFar, visitSoFar } from '../scanning/awaited.ts'
+import { ageIsOdd, type Judged, judged, neverRecorded } from '../scanning/judged.ts'
+import { cleared, emptyEntry, rubbed, typeDigits, withResult, withTwins } from '../scanning/typing.ts'
+import { withPlace } from './with-place.ts'
 
 /** What can be done here besides moving about. */
-export type ScanningAct = { readonly is: 'choose' }
+export type ScanningAct =
+  | { readonly is: 'type'; readonly digits: string }
+  | { readonly is: 'result'; readonly result: CheckResult }
+  | { readonly is: 'twins' }
+  | { readonly is: 'rub' }
+  | { readonly is: 'enter' }
+  /** Keeps what is typed for later. */
+  | { readonly is: 'keep' }
+  /** Strikes out the result, or drops the kept one, that is pointed at. */
+  | { readonly is: 'strike' }
+  | { readonly is: 'method' }
+  | { readonly is: 'day'; readonly by: 1 | -1 }
+  | { readonly is: 'back' }
 
-/** The screen as it opens. */
-export const openScanning = (desk: Desk): ScanningPlace => ({
-  at: 'scanning',
-  pointer: 0,
-  day: desk.page.list.day,
-  typed: '',
-  unmatched: [],
+/** Results in sight. */
+export const LAST_RESULTS = 10
+
+/** The screen as it opens; one that lies open goes on where it was. */
+export const openScanning = (desk: Desk): ScanningPlace =>
+  desk.places.find((place) => place.at === 'scanning') ?? {
+    at: 'scanning',
+    pointer: 0,
+    day: Math.min(desk.page.list.day, desk.now.day) as Day,
+    method: desk.book.policy.checkMethod,
+    entry: emptyEntry,
+    to: 'number',
+    fresh: false,
+    settles: undefined,
+    corrects: undefined,
+    kept: [],
+  }
+
+/** How far the visit has got, what was just recorded included. */
+export const visitOf = (desk: Desk, place: ScanningPlace): VisitSoFar => visitSoFar(bookNow(desk), place)
+
+/** What the line being typed means. */
+export const judgedEntry = (desk: Desk, place: ScanningPlace): Judged =>
+  judged(bookNow(desk), place, visitOf(desk, place))
+
+/** Results that could not be recorded as they were read, on any screen that lies open. */
+export const keptResults = (desk: Desk): readonly KeptEntry[] =>
+  desk.places.flatMap((place) => (place.at === 'scanning' ? place.kept : []))
+
+export function actScanning(desk: Desk, place: ScanningPlace, act: ScanningAct): Step {
+  switch (act.is) {
+    case 'type':
+      return typed(desk, typeDigits(place, act.digits))
+    case 'result':
+      return typed(desk, withResult(place, act.result))
+    case 'twins':
+      return typed(desk, withTwins(place))
+    case 'rub':
+      return typed(desk, rubbed(place))
+    case 'enter':
+      return enter(desk, place)
+    case 'keep':
+      return place.entry.typed === '' || place.entry.result === undefined
+        ? refused(desk, 'scan-nothing-to-keep')
+        : kept(desk, place, 'by-hand')
+    case 'strike':
+      return strike(desk, place)
+    case 'method': {
+      const method = checkMethods[(checkMethods.indexOf(place.method) + 1) % checkMethods.length]
+      return typed(desk, method === undefined ? place : { ...place, method })
+    }
+    case 'day': {
+      const day = plusDays(place.day, act.by)
+      return day > desk.now.day ? refused(desk, 'scan-day-ahead') : typed(desk, { ...place, day })
+    }
+    case 'back':
+      return back(desk, place)
+  }
+}
+
+const refused = (desk: Desk, code: string, values?: Message['values']): Step => ({
+  desk: { ...desk, said: because(code, values) },
 })
 
-export function actScanning(desk: Desk, _place: ScanningPlace, _act: ScanningAct): Step {
-  return { desk }
+const typed = (desk: Desk, place: ScanningPlace | { readonly whyNot: string }): Step =>
+  'whyNot' in place ? refused(desk, place.whyNot) : { desk: withPlace({ ...desk, said: undefined }, place) }
+
+/** One step back: what is typed, then the screen. */
+function back(desk: Desk, place: ScanningPlace): Step {
+  if (place.entry !== emptyEntry && (place.entry.typed !== '' || place.entry.result !== undefined))
+    return typed(desk, cleared(place))
+  if (place.kept.length > 0)
+    return { desk: { ...desk, said: undefined, slip: { is: 'results-kept', leave: 'back' } } }
+  return { desk: { ...desk, said: undefined, places: desk.places.slice(0, -1) } }
 }
+
+function enter(desk: Desk, place: ScanningPlace): Step {
+  const { entry } = place
+  if (entry.typed === '') return place.pointer > 0 ? takeUp(desk, place) : refused(desk, 'scan-number-first')
+  if (entry.result === undefined) return refused(desk, 'scan-result-first')
+  if (ageIsOdd(entry)) return refused(desk, 'scan-age-odd', { age: entry.age })
+  const { animal, check, replaces, outcome, unexpected } = judgedEntry(desk, place)
+  if (animal === undefined || check === undefined || (unexpected && neverRecorded.includes(unexpected)))
+    return kept(desk, place, unexpected ?? 'no-such-number')
+  if (outcome?.doubt !== undefined) return ask(desk, place, `scan-${outcome.doubt}`, check, replaces)
+  if (replaces !== undefined && place.corrects !== replaces.id) {
+    if (sameResult(replaces, check))
+      return refused(withPlace(desk, cleared(place)), 'scan-same', { number: animal.number })
+    return ask(desk, place, 'scan-again', check, replaces)
+  }
+  if (unexpected !== undefined)
+    return place.settles === undefined
+      ? kept(desk, place, unexpected)
+      : ask(desk, place, `scan-${unexpected}`, check, replaces)
+  const facts = factsOf(desk, place, check, replaces)
+  return recording(withPlace(desk, settled(place)), facts, { tone: 'done', code: 'recorded', facts: [check] })
+}
+
+const sameResult = (one: NewFact<CheckFact>, other: NewFact<CheckFact>): boolean =>
+  one.result === other.result &&
+  one.method === other.method &&
+  one.foetalAge === other.foetalAge &&
+  (one.foetuses ?? 1) === (other.foetuses ?? 1)
+
+/** The check, and the correction of the ones whose place it takes. */
+function factsOf(
+  desk: Desk,
+  place: ScanningPlace,
+  check: NewFact<CheckFact>,
+  replaces: CheckFact | undefined,
+): readonly NewFact[] {
+  const corrected = visitOf(desk, place).results.find(({ id }) => id === place.corrects)
+  const wrong = [...new Set([replaces, corrected])].filter((one) => one !== undefined)
+  return [
+    check,
+    ...wrong.map(
+      (one): NewFact<CorrectionFact> => ({ ...entersAnew, about: one.about, date: one.date, voids: one.id }),
+    ),
+  ]
+}
+const entersAnew = { kind: 'correction', reason: 'entered anew' } as const
+
+/** Asks before a result is recorded that something speaks against; the line stays as it is until then. */
+function ask(
+  desk: Desk,
+  place: ScanningPlace,
+  code: string,
+  check: NewFact<CheckFact>,
+  replaces: CheckFact | undefined,
+): Step {
+  const said: Message = { tone: 'care', code: 'recorded', facts: [check] }
+  const asked = asking(desk, code, factsOf(desk, place, check, replaces), said).desk
+  const { slip } = asked
+  return { desk: slip?.is === 'question' ? { ...asked, slip: { ...slip, after: settled(place) } } : asked }
+}
+
+/** The place once its entry is recorded. */
+const settled = (place: ScanningPlace): ScanningPlace => ({
+  ...cleared(place),
+  kept: place.kept.filter((_, index) => index !== place.settles),
+})
+
+/** Keeps the entry for later, so that the next animal can come. */
+function kept(desk: Desk, place: ScanningPlace, why: string): Step {
+  const entry: KeptEntry = { ...place.entry, why }
+  const others = place.kept.filter((_, index) => index !== place.settles)
+  const after = { ...cleared(place), kept: [...others, entry] }
+  return refused(withPlace(desk, after), 'scan-kept', { number: entry.typed })
+}
+
+/** What the pointer is on: a result kept, or one of the last recorded. */
+export type ScanLine =
+  | { readonly is: 'kept'; readonly index: number; readonly entry: KeptEntry }
+  | { readonly is: 'result'; readonly check: CheckFact; readonly animal: AnimalRecord }
+
+/** The lines below the one that is typed, in order: those kept, then the last results, newest first. */
+export function scanLines(desk: Desk, place: ScanningPlace): readonly ScanLine[] {
+  const book = bookNow(desk)
+  const results = visitOf(desk, place).results.flatMap((check): readonly ScanLine[] => {
+    const animal = book.animals.get(check.about)
+    return animal === undefined ? [] : [{ is: 'result', check, animal }]
+  })
+  return [
+    ...place.kept.map((entry, index): ScanLine => ({ is: 'kept', index, entry })),
+    ...results.slice(0, LAST_RESULTS),
+  ]
+}
+
+/** Takes the line pointed at up again: a kept one with its number to be typed, a recorded one to be corrected. */
+function takeUp(desk: Desk, place: ScanningPlace): Step {
+  const line = scanLines(desk, place)[place.pointer - 1]
+  if (line === undefined) return refused(desk, 'scan-number-first')
+  const from = cleared(place)
+  if (line.is === 'kept') {
+    const { why: _why, ...entry } = line.entry
+    return typed(desk, { ...from, entry, to: 'number', fresh: true, settles: line.index })
+  }
+  const entry: ScanEntry = {
+    typed: line.animal.number,
+    result: line.check.result,
+    age: line.check.foetalAge === undefined ? '' : String(line.check.foetalAge),
+    twins: (line.check.foetuses ?? 1) > 1,
+  }
+  return typed(desk, { ...from, entry, to: 'age', fresh: true, corrects: line.check.id })
+}
+
+function strike(desk: Desk, place: ScanningPlace): Step {
+  const line = place.pointer === 0 ? undefined : scanLines(desk, place)[place.pointer - 1]
+  if (line === undefined) return refused(desk, 'scan-point-first')
+  if (line.is === 'result')
+    return recording(desk, [voiding(line.check, 'recorded by mistake')], {
+      tone: 'done',
+      code: 'voided',
+      facts: [line.check],
+    })
+  const others = place.kept.filter((_, index) => index !== line.index)
+  return refused(withPlace(desk, { ...place, pointer: 0, kept: others }), 'scan-dropped', {
+    number: line.entry.typed,
+  })
+}
+
+/** The date of a visit as facts carry it. */
+export const dateOfVisit = (place: ScanningPlace): string => dayIso(place.day)

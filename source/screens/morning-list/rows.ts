@@ -9,7 +9,8 @@ import { shortDate } from '../../words/dates.ts'
 import { factWords } from '../../words/facts.ts'
 import { reasonWords, sectionNames, warningWords } from '../../words/list.ts'
 import { safeText } from '../../words/safe.ts'
-import { type Bit, bit, type Line, lineWidth } from '../line.tsx'
+import { bit, type Line } from '../line.tsx'
+import { MARGIN, margin, ruled } from '../ruled.ts'
 import type { Theme, Tone } from '../theme.ts'
 import { cut, fill, widthOf } from '../width.ts'
 import { cautions, cautionsOf } from '../words/cautions.ts'
@@ -24,8 +25,6 @@ export interface Columns {
   readonly last: number
 }
 
-/** Pointer, tick and margin. */
-const MARGIN = 5
 /** Cells that a reason keeps beside its warnings. */
 const LEAST_REASON = 8
 /** Narrower than this there is no room for names. */
@@ -98,30 +97,6 @@ function headingLine(item: Item & { is: 'heading' }, drawing: Drawing): Line {
     counts,
     drawing,
   )
-}
-
-/** A heading on a ruled line: its name, a short caution, a rule, the counts. */
-function ruled(name: string, caution: string, counts: string, { theme, cells }: Drawing): Line {
-  const { rule } = theme.signs
-  const head: Bit[] = [bit(rule.repeat(2), 'rule'), bit(` ${name} `, 'heading')]
-  const tail: Bit[] = counts === '' ? [] : [bit(` ${counts} `), bit(rule, 'rule')]
-  const free = cells - lineWidth(head) - lineWidth(tail)
-  const warned: Bit[] =
-    caution !== '' && widthOf(caution) + 8 <= free
-      ? [bit(rule.repeat(2), 'rule'), bit(` ${theme.signs.warning} ${caution} `, 'care')]
-      : []
-  return [...head, ...warned, bit(rule.repeat(Math.max(0, free - lineWidth(warned))), 'rule'), ...tail]
-}
-
-/** Pointer, tick and the margin of the page. */
-function margin(pointed: boolean, tick: string, { theme }: Drawing, rest: Line, tone: Tone = 'plain'): Line {
-  const { signs } = theme
-  return [
-    bit(pointed ? `${signs.pointer} ` : '  ', 'light'),
-    bit(tick, tone),
-    bit(` ${signs.margin}`, 'rule'),
-    ...rest,
-  ]
 }
 
 function rowLine(row: Row, pointed: boolean, drawing: Drawing): Line {

@@ -4,6 +4,7 @@ import { MOST_HITS } from '../../morning/act/slips.ts'
 import type { Desk, Slip } from '../../morning/desk.ts'
 import { subjectOf } from '../../morning/desk.ts'
 import { foundByText } from '../../morning/find.ts'
+import { keptResults } from '../../morning/places/scanning.ts'
 import { safeText } from '../../words/safe.ts'
 import { animalTitle } from '../frame/animal-title.ts'
 import { bindingsNow, shown } from '../keys.ts'
@@ -40,6 +41,11 @@ export function slipLines(desk: Desk, cells: number, most: number, theme: Theme)
         title(screenWords.dayTitle, cells, theme),
         entry(slip.text, theme),
         [bit(` ${slip.wrong ? screenWords.dayWrong : screenWords.dayHint}`, slip.wrong ? 'wrong' : 'faint')],
+      ]
+    case 'results-kept':
+      return [
+        title(screenWords.resultsKeptTitle(keptResults(desk).length), cells, theme),
+        ...paragraph(screenWords.resultsKept, cells, theme, 'care'),
       ]
     case 'leaving':
       return [
@@ -78,7 +84,7 @@ const paragraph = (text: string, cells: number, theme: Theme, tone: Bit['tone'] 
 function question(desk: Desk, slip: Slip & { is: 'question' }, cells: number, theme: Theme): Line[] {
   const [first] = slip.facts
   const number = safeText(desk.book.animals.get(first?.about ?? '')?.number ?? '')
-  const text = questionWords(slip.code, { number, count: slip.facts.length })
+  const text = questionWords(slip.code, { number, count: slip.facts.length, ...slip.said.values })
   return paragraph(text, cells, theme, slip.code.startsWith('danger') ? 'care' : 'plain')
 }
 

@@ -2,6 +2,7 @@
 import type { Problem } from '../../breeding/problem.ts'
 import type { AnyFormName } from '../../morning/forms/form.ts'
 import { filled, type Sentences } from '../../words/sentences.ts'
+import { aheadQuestions } from './ahead.ts'
 
 export const formTitles: Readonly<Record<AnyFormName, string>> = {
   heat: 'Heat seen',
@@ -29,6 +30,8 @@ export const formTitles: Readonly<Record<AnyFormName, string>> = {
   season: 'Season',
   setting: 'Policy',
   record: 'Record of an animal',
+  'new-herd': 'A new herd',
+  'new-from-tables': 'A new herd from CSV tables',
 }
 
 export const fieldNames: Readonly<Record<string, string>> = {
@@ -68,7 +71,13 @@ export const fieldNames: Readonly<Record<string, string>> = {
   'easy-calving': 'Easy calving',
   gestation: 'Gestation',
   depth: 'Depth, cm',
-  'farm-name': 'Name',
+  'herd-file': 'Herd file',
+  'table-animals': 'animals.csv',
+  'table-facts': 'facts.csv',
+  'table-seasons': 'seasons.csv',
+  'table-straws': 'straws.csv',
+  'table-stock': 'stock.csv',
+  'farm-name': 'Farm',
   zone: 'Time zone',
   milkings: 'Milkings',
   block: 'Block',
@@ -133,6 +142,7 @@ export const formWords = {
 
 /** What is wrong with a field, in a sentence that says what would be right. */
 const wrongWords: Sentences = {
+  'form-no-table': 'Name at least one file to read.',
   'form-zone': '"{value}" is not a time zone. Write one like Europe/Dublin or Pacific/Auckland.',
   'form-milkings': '"{value}" is not one or two times in order. Write 05:30 15:30.',
   'form-mating-start': 'Give the mating start, or the day calving should begin.',
@@ -184,6 +194,16 @@ const questions: Sentences = {
     'The last check of {number} was unsure: a service can end a pregnancy. Scan first if you can. Served all the same?',
   'danger-bull-in-calf': '{number} is recorded in calf. With the bull all the same?',
   'danger-keep-from-bull': '{number} is to be kept from the bull. With him all the same?',
+  ...aheadQuestions,
+  'scan-no-service-fits':
+    'No service of {number} and no time with the bull fits this result. Right number, right animal? Record it all the same?',
+  'scan-too-young':
+    'The last service of {number} is too young for this check: the result does not count for it. Record it all the same?',
+  'scan-empty-in-calf':
+    '{number} is recorded in calf, and is called empty. Right number, right animal? If she lost her calf record the loss too: gloves, ring the vet. Record empty all the same?',
+  'scan-again': '{number} has a result of this day already. Put this one in its place?',
+  'scan-other-block': '{number} is of a block that is not visited on this day. Record it all the same?',
+  'scan-not-due': 'No check of {number} is due. Record it all the same?',
   'look-all': 'Looked at {count} animals of the watch, and none is in heat?',
   void: 'Strike this out? It will no longer count, and stays on record as struck out.',
   'undo-old': 'This is not of today. Take it back?',
@@ -192,8 +212,11 @@ const questions: Sentences = {
   'redo-many': 'Put back {count} facts at once?',
 }
 
-export function questionWords(code: string, values: { number: string; count: number }): string {
+export function questionWords(
+  code: string,
+  values: { readonly number: string; readonly count: number } & NonNullable<Problem['values']>,
+): string {
   const known = questions[code]
-  return typeof known === 'string' ? filled(known, values) : code
+  return typeof known === 'function' ? known(values) : filled(known ?? code, values)
 }
 export const questionCodes: readonly string[] = Object.keys(questions)

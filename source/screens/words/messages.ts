@@ -9,10 +9,12 @@ import { herdFactWords } from '../../words/herd-facts.ts'
 import { sectionNames } from '../../words/list.ts'
 import { safeText } from '../../words/safe.ts'
 import { filled, type Sentences } from '../../words/sentences.ts'
+import { aheadMessages } from './ahead.ts'
 
 const whys: Sentences = {
   'no-such-number': 'There is no animal {typed}. / finds her by name or ear tag.',
   'many-such-tags': '{many} ear tags end in {typed}: type more of it.',
+  'her-page-already': 'This is her page. Type another number to go to that animal.',
   'no-animal-here': 'Point at an animal or type her number first.',
   'not-on-list': '{number} is not on this list: nothing is usual for her. H, S, P … record by name.',
   'already-done': '{number} is ticked already. F opens the form to record more.',
@@ -31,8 +33,6 @@ const whys: Sentences = {
   'nothing-to-strike':
     'Only a season or a setting of your own can be struck out here; an animal leaves the herd on her page (Shift+G).',
   'is-default': 'This setting is what it is without your own.',
-  'no-fact-here': 'There is no fact to strike out.',
-  cancelled: 'Nothing recorded.',
   'nothing-here': 'There is nothing here to point at.',
   'none-used-up': 'No straws are used up.',
   ...aheadMessages,
@@ -48,6 +48,8 @@ const whys: Sentences = {
   'scan-kept': '{number} is not recorded: it stands under To settle.',
   'scan-dropped': '{number} is dropped: nothing was recorded of it.',
   'scan-point-first': 'Point at a result below first.',
+  'no-fact-here': 'There is no fact to strike out.',
+  cancelled: 'Nothing recorded.',
   'changed-elsewhere': 'Another program recorded something: the list is up to date.',
   'nobody-records': 'Recording without initials.',
   records: 'Recording as {by}.',
@@ -81,7 +83,7 @@ export function messageWords(message: Message, desk: Told): string {
       return `No copy saved: ${String(values.sentence ?? '')}`
     default: {
       const known = whys[message.code]
-      return typeof known === 'string' ? filled(known, values) : message.code
+      return typeof known === 'function' ? known(values) : filled(known ?? message.code, values)
     }
   }
 }
