@@ -30,10 +30,13 @@ function closing(plan: ImportPlan, path: string, written: boolean): string {
   return `${file}: nothing was recorded, this was a trial. With --write ${rows} rows are recorded.`
 }
 
+/** The lines of every table. */
+export const tablesReport = (plan: ImportPlan): string[] => plan.tables.flatMap(tableLines)
+
 /**
  * The report of an import: a block a table, then what became of it all.
  *
  * @param path of the herd file, @param written whether the facts have been recorded
  */
 export const importReport = (plan: ImportPlan, path: string, written: boolean): string =>
-  [...plan.tables.flatMap(tableLines), closing(plan, path, written)].map((line) => `${line}\n`).join('')
+  [...tablesReport(plan), closing(plan, path, written)].map((line) => `${line}\n`).join('')

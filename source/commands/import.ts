@@ -1,20 +1,13 @@
 /** `dawnlist import`: reads tables into a herd. A dry run, unless `--write` is given. */
-import { readFile } from 'node:fs/promises'
-import { openBook } from '../breeding/book.ts'
-import type { Fact, NewFact } from '../breeding/facts.ts'
+import type { NewFact } from '../breeding/facts.ts'
 import { fault, type Outcome, type Problem } from '../breeding/problem.ts'
 import { type DateForm, dateForms } from '../exchange/csv/date-forms.ts'
-import { type ImportPlan, importPlan, type Sheets } from '../exchange/csv/import/plan.ts'
-import { readSheet, type Sheet } from '../exchange/csv/reading.ts'
-import { type TableName, tableNames } from '../exchange/csv/tables/index.ts'
-import { newId } from '../herd/ids.ts'
+import { tableNames } from '../exchange/csv/tables/index.ts'
 import { openHerdFile } from '../herd/open.ts'
-import { asOutcome } from '../herd/outcome.ts'
-import { attempt } from '../herd/store/failure.ts'
 import type { HerdStore } from '../herd/store.ts'
 import type { Given, Run } from './command.ts'
 import { importReport } from './import-report.ts'
-import { today } from './today.ts'
+import { planOf, readSheets } from './import-sheets.ts'
 
 export const run: Run = async (given, shell) => {
   const usage = misused(given)
@@ -29,9 +22,9 @@ export const run: Run = async (given, shell) => {
   const opened = await openHerdFile(given.args.FILE ?? '')
   if (!opened.ok) return fail(opened.problems)
   const herd = opened.value
-  const sheets = await readSheets(given)
+  const sheets = await readSheets(given.options)
   if (!sheets.ok) return fail(sheets.problems)
-  const plan = planOf(herd.facts, sheets.value, given)
+  const plan = planOf(herd.facts, sheets.value, given.options.dates as DateForm | undefined)
   if (!plan.ok) return fail(plan.problems)
   const write = given.switches.has('write')
   const refused = plan.value.tables.some((table) => table.refused.length > 0)
@@ -58,25 +51,4 @@ function misused(given: Given): Problem[] {
   if (dates !== undefined && !dateForms.some((form) => form === dates))
     problems.push(fault('option-dates', '', { value: dates }))
   return problems
-}
-
-/** The files that were named, as sheets; the faults of all of them where any cannot be read. */
-async function readSheets(given: Given): Promise<Outcome<Sheets>> {
-  const sheets: Partial<Record<TableName, Sheet>> = {}
-  const problems: Problem[] = []
-  for (const table of tableNames) {
-    const path = given.options[table]
-    if (path === undefined) continue
-    const bytes = await asOutcome(() => attempt(path, () => readFile(path)))
-    const sheet = bytes.ok ? readSheet(bytes.value, path) : bytes
-    if (sheet.ok) sheets[table] = sheet.value
-    else problems.push(...sheet.problems)
-  }
-  return problems.length > 0 ? { ok: false, problems } : { ok: true, value: sheets }
-}
-
-function planOf(facts: readonly Fact[], sheets: Sheets, given: Given): Outcome<ImportPlan> {
-  const dates = given.options.dates as DateForm | undefined
-  const { zone } = openBook(facts).farm
-  return importPlan(facts, sheets, { today: today(zone), newId, ...(dates === undefined ? {} : { dates }) })
 }

@@ -28,7 +28,9 @@ export async function onScreen(herd: HerdStore, wish: OnScreen, shell: Shell): P
 }
 
 async function shown(herd: HerdStore, wish: OnScreen, shell: Shell): Promise<number> {
-  const { asciiOnly, openScreen, Session, themeFor, wantsColours } = await import('../screens/index.ts')
+  const { asciiOnly, openScreen, Session, themeFor, wantsColours, wantsReader } = await import(
+    '../screens/index.ts'
+  )
   const session = new Session({
     herd,
     now: wish.now,
@@ -39,6 +41,7 @@ async function shown(herd: HerdStore, wish: OnScreen, shell: Shell): Promise<num
   return openScreen({
     session,
     theme: themeFor({ colours: wantsColours(shell.env), ascii: wish.ascii || asciiOnly(shell.env) }),
+    reader: wantsReader(shell.env),
     stdin: process.stdin,
     stdout: process.stdout,
     process: {

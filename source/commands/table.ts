@@ -16,7 +16,7 @@ export const commands: readonly Command[] = [
     name: 'open',
     summary: 'Open the full screen',
     details: [
-      'This is what happens without a command: dawnlist FILE. Where there is no terminal to draw on, the morning list is printed instead. Colours are left out under NO_COLOR.',
+      'This is what happens without a command: dawnlist FILE. Where there is no terminal to draw on, the morning list is printed instead. Colours are left out under NO_COLOR. With DAWNLIST_SCREEN_READER=1 the screen is a few lines of text for a screen reader.',
     ],
     args: [{ ...FILE, optional: true }],
     options: [by, { name: 'ascii', help: 'draw with ASCII characters only' }],
@@ -136,7 +136,7 @@ export const commands: readonly Command[] = [
   },
   {
     name: 'import',
-    summary: 'Read CSV files into a herd',
+    summary: 'Read CSV files, or ICAR ADE events, into a herd',
     details: [
       'A trial unless --write is given: it tells what is new, known, changed and refused, each refused row with line, column and reason. --write records all good rows in one save. The status is 1 where a row was refused. Reading a file twice adds nothing.',
     ],
@@ -148,6 +148,7 @@ export const commands: readonly Command[] = [
       { name: 'stock', value: 'K', help: 'CSV file of straws delivered and spoiled, and of nitrogen' },
       { name: 'seasons', value: 'M', help: 'CSV file of mating seasons' },
       { name: 'policy', value: 'P', help: 'CSV file of settings' },
+      { name: 'ade', value: 'J', help: 'ICAR ADE JSON, a file or a folder of them, instead of CSV files' },
       {
         name: 'dates',
         value: 'FORM',
@@ -160,18 +161,20 @@ export const commands: readonly Command[] = [
     examples: [
       'import herd.json --animals animals.csv --facts facts.csv',
       'import herd.json --facts facts.csv --dates day-first --by MK --write',
+      'import herd.json --ade events.json --write',
     ],
     load: () => import('./import.ts'),
   },
   {
     name: 'export',
-    summary: 'Write a herd as CSV files, or its key dates as a calendar',
+    summary: 'Write a herd as CSV files, as ICAR ADE events, or its key dates as a calendar',
     details: [
       'animals.csv, facts.csv, straws.csv, stock.csv, seasons.csv, and policy.csv with the settings that the farm has changed. Read into a new herd with the same farm they make the same lists on every date.',
     ],
     args: [FILE],
     options: [
       { name: 'to', value: 'FOLDER', required: true, help: 'the folder; it is made where it is missing' },
+      { name: 'ade', help: 'ICAR ADE JSON, a file a kind of event, instead' },
       { name: 'ics', help: 'key dates for a calendar, as key-dates.ics, instead' },
       { ...date, help: `with --ics: ${date.help}` },
       replace,

@@ -38,6 +38,8 @@ export const herdFormNames = [
   'season',
   'setting',
   'record',
+  'new-herd',
+  'new-from-tables',
 ] as const
 export type HerdFormName = (typeof herdFormNames)[number]
 export type AnyFormName = FormName | HerdFormName

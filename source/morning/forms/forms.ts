@@ -16,6 +16,7 @@ import type {
 import { examinedForm, holdForm, noteForm, scoreForm } from './health.ts'
 import { heatForm } from './heat.ts'
 import { barForm, calvingForm, dryForm, leftForm, lossForm, toBullForm, unbarForm } from './life.ts'
+import { newFromTablesForm, newHerdForm } from './new-herd.ts'
 import { nitrogenForm } from './nitrogen.ts'
 import { recordForm } from './record.ts'
 import { seasonForm } from './season.ts'
@@ -53,6 +54,8 @@ export const herdForms: Readonly<Record<HerdFormName, HerdForm>> = {
   season: seasonForm,
   setting: settingForm,
   record: recordForm,
+  'new-herd': newHerdForm,
+  'new-from-tables': newFromTablesForm,
 }
 
 /** A form by its name, with what it knows. */

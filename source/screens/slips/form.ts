@@ -50,6 +50,12 @@ function herdAbout({ name, setting }: OpenForm): string {
   return key === undefined ? '' : `: ${settingWords[key].name}`
 }
 
+/** The fields of a form about the herd, without head and foot. */
+export const fieldsOf = (form: OpenForm, cells: number, theme: Theme): readonly Line[] =>
+  form.fields.flatMap((field, index) =>
+    fieldLines(form, field, index === form.at, cells, theme).map((one) => one.line),
+  )
+
 interface FieldLine {
   readonly line: Line
   readonly at: boolean

@@ -143,6 +143,7 @@ export const keyWords = {
   spoiled: { label: 'spoiled', help: 'Straws spoiled or thrown away.' },
   nitrogen: { label: 'nitrogen', help: 'The depth of the liquid nitrogen, measured.' },
   whole: { label: 'tell more', help: 'Tells all about the line pointed at: the serving card of its straws.' },
+  'his-page': { label: 'his page', help: 'Opens the page of the bull pointed at.' },
   'used-up': { label: 'used up', help: 'Shows the lots that are used up, and folds them away.' },
   'open-day': { label: 'that day’s list', help: 'Opens the list of the day pointed at, to look at.' },
   'plan-visit': { label: 'plan a visit', help: 'Plans a scanning visit on the day pointed at.' },

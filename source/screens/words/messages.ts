@@ -34,6 +34,8 @@ const whys: Sentences = {
     'Only a season or a setting of your own can be struck out here; an animal leaves the herd on her page (Shift+G).',
   'is-default': 'This setting is what it is without your own.',
   'nothing-here': 'There is nothing here to point at.',
+  'no-bull-here': 'Point at a bull first.',
+  'bull-not-on-record': 'He has no record here: E under G records an animal.',
   'none-used-up': 'No straws are used up.',
   ...aheadMessages,
   'scan-number-first': 'Type her number first.',
