@@ -97,13 +97,15 @@ export function conceptionOf(
   policy: Policy,
 ): Conception | undefined {
   const services = cycle.services.filter((service) => service.day <= check.day)
-  const bulls = periods.filter((period) => isOfCycle(period, cycle, check.day))
+  const bulls = periods
+    .filter((period) => isOfCycle(period, cycle, check.day))
+    .map((period) => ({ ...period, from: notBefore(cycle.opened, period.from) }))
   const { serviceDate, foetalAge } = check.fact
   if (serviceDate !== undefined) {
     const named = services.find((service) => service.facts.some((fact) => fact.date === serviceDate))
     return named === undefined ? undefined : byService(named, 'named-service', false)
   }
-  if (foetalAge !== undefined) return byAge(services, bulls, check.day, foetalAge)
+  if (foetalAge !== undefined) return byAge(services, bulls, check.day, foetalAge, cycle.opened)
   const begun = bulls.filter((period) => check.day - period.from >= YOUNGEST_PREGNANCY)
   const counted = services.findLast((service) => countsFor(check, service, policy))
   const service = counted ?? services.findLast((one) => check.day - one.day >= YOUNGEST_PREGNANCY)
@@ -120,16 +122,14 @@ function byAge(
   bulls: readonly BullPeriod[],
   checked: Day,
   age: number,
+  opened: Day | undefined,
 ): Conception | undefined {
   const day = plusDays(checked, -age)
   const within = age > 98 ? 15 : 7
   const holds = (period: BullPeriod): boolean => day >= period.from - 15 && day <= (period.to ?? checked) + 15
-  let nearest: Service | undefined
-  for (const service of services) {
-    const distance = Math.abs(service.day - day)
-    if (distance <= within && (nearest === undefined || distance <= Math.abs(nearest.day - day)))
-      nearest = service
-  }
+  const distanceTo = (service: Service): number => Math.abs(service.day - day)
+  const close = services.filter((service) => distanceTo(service) <= within)
+  const nearest = leastOf(close, distanceTo)
   if (nearest !== undefined) {
     const from = nearest.day
     return byService(
@@ -138,13 +138,25 @@ function byAge(
       bulls.some((period) => period.from > from && holds(period)),
     )
   }
-  const period = bulls.findLast((one) => isThere(one, day)) ?? bulls.findLast(holds)
+  const period = leastOf(bulls.filter(holds), ({ from, to }) =>
+    Math.max(from - day, day - (to ?? checked), 0),
+  )
   if (period !== undefined) {
     return byBull(period, Math.min(Math.max(day, period.from), period.to ?? checked) as Day, bulls)
   }
-  if (services.length > 0 || bulls.length > 0) return undefined
+  if (services.length > 0 || bulls.length > 0 || notBefore(opened, day) > day) return undefined
   return { day, service: undefined, sire: undefined, aiOrBull: false, basis: 'age-alone' }
 }
+
+/** The one with the least of something; of several the last. */
+function leastOf<T>(all: readonly T[], of: (one: T) => number): T | undefined {
+  const least = Math.min(...all.map(of))
+  return all.findLast((one) => of(one) === least)
+}
+
+/** Nothing of a cycle comes before the calving or loss that opened it. */
+const notBefore = (opened: Day | undefined, day: Day): Day =>
+  opened === undefined || day > opened ? day : opened
 
 const byService = (service: Service, basis: ConceptionBasis, bullToo: boolean): Conception => ({
   day: service.day,

@@ -8,6 +8,7 @@ import {
   cow,
   empty,
   fromBull,
+  type Happening,
   type Herd,
   loss,
   maiden,
@@ -161,15 +162,36 @@ describe('a foetal age and no service near: a bull period within 15 days, moved 
       'a period before she calved is not of the cycle',
       cow(withBull(-100), fromBull(-70), calving(-20), pregnant(60, { foetalAge: 110 })),
       61,
-      '-50 ?',
+      'fits none',
       noBull,
+    ],
+    [
+      'nor is a day before she calved',
+      cow(calving(-20), pregnant(60, { foetalAge: 81 })),
+      61,
+      'fits none',
+      noBull,
+    ],
+    ['the day she calved is', cow(calving(-20), pregnant(60, { foetalAge: 80 })), 61, '-20 ?', noBull],
+    [
+      'a bull who was there when she calved: from that day on',
+      cow(withBull(-100), fromBull(0), calving(-20), pregnant(60, { foetalAge: 90 })),
+      61,
+      '-20 ?',
+      noBull,
+    ],
+    [
+      'of two periods the nearer',
+      cow(...ran, withBull(80, { bull: 'B2' }), fromBull(95), pregnant(180, { foetalAge: 112 })),
+      181,
+      '60 B1',
     ],
   ])
 })
 
 describe('two bulls with her: the sire is known only where one of them was', () => {
   const both = [fresh, withBull(42, { bull: 'B1' }), withBull(50, { bull: 'B2' })]
-  const aged = (day: number, ...more: Parameters<typeof cow>) =>
+  const aged = (day: number, ...more: readonly Happening[]) =>
     cow(...both, ...more, pregnant(160, { foetalAge: 160 - day }))
   table([
     ['on a day of the first alone', aged(46), 161, '46 B1'],
