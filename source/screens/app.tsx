@@ -1,6 +1,8 @@
 /** The program on the screen: draws the frame of the session and hands keys on. Thin; what happens is in morning/. */
+import { Box, Text, useIsScreenReaderEnabled } from 'ink'
 import { useRef, useSyncExternalStore } from 'react'
 import { frameOf } from './frame/frame.ts'
+import { readerLines } from './frame/reader.ts'
 import { rowsOf } from './frame/rows.ts'
 import { useKeys } from './input/use-keys.ts'
 import type { View } from './keys.ts'
@@ -12,6 +14,7 @@ import { screenWords } from './words/screen.ts'
 
 export function App({ session, theme, size }: { session: Session; theme: Theme; size: Size }) {
   const desk = useSyncExternalStore(session.subscribe, () => session.desk)
+  const reader = useIsScreenReaderEnabled()
   const top = useRef(0)
   const view = useRef<View>({ rows: 1, furthest: 0 })
   useKeys({
@@ -24,5 +27,14 @@ export function App({ session, theme, size }: { session: Session; theme: Theme; 
   const frame = frameOf(desk, size, theme, top.current)
   top.current = frame.top
   view.current = frame.view
+  if (reader) {
+    return (
+      <Box flexDirection="column">
+        {readerLines(desk, frame, theme).map((line) => (
+          <Text key={line}>{line}</Text>
+        ))}
+      </Box>
+    )
+  }
   return <Rows rows={rowsOf(frame, size, theme)} theme={theme} size={size} />
 }

@@ -11,6 +11,8 @@ import type { Theme } from './theme.ts'
 export interface Screen {
   readonly session: Session
   readonly theme: Theme
+  /** Text for a screen reader in the place of the drawn screen. */
+  readonly reader?: boolean
   readonly stdin: NodeJS.ReadStream
   readonly stdout: NodeJS.WriteStream
   readonly process: Suspendable
@@ -26,7 +28,9 @@ export function startScreen(screen: Screen): Instance {
   const instance = render(root(), {
     stdin,
     stdout,
-    alternateScreen: true,
+    // A screen reader reads what is appended; the other screen would hide it.
+    alternateScreen: screen.reader !== true,
+    isScreenReaderEnabled: screen.reader === true,
     incrementalRendering: true,
     exitOnCtrlC: false,
     interactive: true,

@@ -20,6 +20,10 @@ export function whyNoScreen({ stdin, stdout }: Streams, env: Environment): WhyNo
   return undefined
 }
 
+/** Text for a screen reader where DAWNLIST_SCREEN_READER is set to anything but 0. */
+export const wantsReader = ({ DAWNLIST_SCREEN_READER: wish }: Environment): boolean =>
+  wish !== undefined && wish !== '' && wish !== '0'
+
 /** Colours unless NO_COLOR is set to anything (https://no-color.org). */
 export const wantsColours = (env: Environment): boolean => env.NO_COLOR === undefined || env.NO_COLOR === ''
 

@@ -45,6 +45,7 @@ export interface Settings {
   readonly now?: Now
   readonly colours?: boolean
   readonly ascii?: boolean
+  readonly reader?: boolean
   readonly by?: string
   readonly herd?: Herd
   readonly platform?: string
@@ -88,6 +89,7 @@ export class Screen {
     this.instance = startScreen({
       session: this.session,
       theme: themeFor({ colours: settings.colours ?? true, ascii: settings.ascii ?? false }),
+      reader: settings.reader ?? false,
       stdin: this.input as never,
       stdout: this.output as never,
       process: {

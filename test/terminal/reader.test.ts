@@ -1,0 +1,44 @@
+import { afterEach, expect, test } from 'vitest'
+import { wantsReader } from '../../source/screens/terminal.ts'
+import { herd, now } from './support/herd.ts'
+import { closeAll, openOn } from './support/screen.ts'
+
+afterEach(closeAll)
+
+const open = () => openOn(herd(), { now, by: 'MK', reader: true })
+
+test('a screen reader is given text with states, and no signs or rules', async () => {
+  const screen = await open()
+  await screen.type('412')
+  expect(screen.output.terminal.buffer.active.type).toBe('normal')
+  const read = screen.text.replaceAll('\n', ' ')
+  expect(read).toContain('Hazel Bank, Thu 28 May 2026. all saved.')
+  expect(read).toContain('Serve, 412 Buttercup, to do, on heat, this morning, S21 conv.')
+  expect(read).toMatch(/Row 4 of \d+/)
+  expect(read).toContain('Keys: Space served')
+  expect(read).not.toMatch(/[─━│║○●►▼▁]/)
+})
+
+test('a tick is read out as done, with what was recorded', async () => {
+  const screen = await open()
+  await screen.type('412')
+  await screen.press('usual')
+  await screen.type('412')
+  await screen.press('back')
+  expect(screen.text.replaceAll('\n', ' ')).toContain('412 Buttercup, done')
+})
+
+test('in a form the field that keys go to is named', async () => {
+  const screen = await open()
+  await screen.type('412')
+  await screen.press('service')
+  expect(screen.text).toContain('field: Straw of, S21')
+  await screen.press('next-field')
+  expect(screen.text).toContain('field: Kind, conventional')
+})
+
+test('the reader is asked for by a variable', () => {
+  expect(wantsReader({})).toBe(false)
+  expect(wantsReader({ DAWNLIST_SCREEN_READER: '0' })).toBe(false)
+  expect(wantsReader({ DAWNLIST_SCREEN_READER: '1' })).toBe(true)
+})
