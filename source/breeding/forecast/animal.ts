@@ -4,7 +4,6 @@
  */
 import type { Rates } from '../chances/rates.ts'
 import type { StrawKind } from '../facts.ts'
-import { type Start, startOf } from './anchor.ts'
 import { begin, type Course, heatsOf, lose, strawKinds } from './course.ts'
 import type { AnimalOutlook, Conception, SeasonDays } from './outlook.ts'
 import { type StrawCount, scale, together, weightOf } from './track.ts'
@@ -36,7 +35,9 @@ function settle(course: Course, day: number): void {
 }
 
 /** After the last day of AI no more straws are taken: they are counted, and one track is enough. */
-function endOfAi(course: Course, day: number): void {
+export function endAi(course: Course, day: number): void {
+  if (course.aiEnded) return
+  course.aiEnded = true
   const count = (taken: StrawCount, weight: number): void => {
     for (const kind of strawKinds) {
       const chances = course.straws[kind]
@@ -56,7 +57,7 @@ function endOfAi(course: Course, day: number): void {
 }
 
 /** The conception her anchor tells of, and those of the loop. */
-function conceptionsOf({ animal, from, tracks, conceived }: Course, start: Start): Conception[] {
+function conceptionsOf({ animal, from, tracks, conceived, start }: Course): Conception[] {
   const conceptions: Conception[] = []
   if (start.conceived) {
     const share = tracks[0]?.conceived[start.conceived.day - from] ?? 0
@@ -72,6 +73,43 @@ function conceptionsOf({ animal, from, tracks, conceived }: Course, start: Start
   return conceptions
 }
 
+function morning({ tracks, inCalf, inCalfSixWeeks }: Course): void {
+  inCalf.push(tracks.reduce((sum, track) => sum + track.inCalf, 0))
+  inCalfSixWeeks.push(tracks.reduce((sum, track) => sum + track.inCalfSixWeeks, 0))
+}
+
+/**
+ * Runs the days of a course before a day.
+ *
+ * @param bullFinds chance that a bull finds her in heat, 0 to 1
+ */
+export function runTo(course: Course, before: number, bullFinds: number): void {
+  const { start, season } = course
+  const aiEnds = Math.max(season.today, season.lastAiDay + 1)
+  for (; course.day < before; course.day += 1) {
+    const { day } = course
+    if (day === season.today) settle(course, day)
+    if (day === aiEnds) endAi(course, day)
+    if (day >= season.today) morning(course)
+    if (day < start.day) continue
+    for (const track of course.tracks) {
+      lose(course, track, day)
+      heatsOf(course, track, day, bullFinds)
+    }
+  }
+}
+
+/** Runs a course to its end and reads it. */
+export function finish(course: Course, bullFinds: number): AnimalForecast {
+  const { today, lastBullDay } = course.season
+  runTo(course, lastBullDay + 1, bullFinds)
+  if (today > lastBullDay) settle(course, lastBullDay + 1)
+  endAi(course, lastBullDay + 1)
+  morning(course)
+  const { inCalf, inCalfSixWeeks, straws, services } = course
+  return { inCalf, inCalfSixWeeks, straws, services, conceptions: conceptionsOf(course) }
+}
+
 /**
  * The season ahead of one animal.
  *
@@ -82,40 +120,9 @@ function conceptionsOf({ animal, from, tracks, conceived }: Course, start: Start
  *   High submission, conception rates needed for six-week in-calf rate
  * @example forecastAnimal(cow, season, defaultRates).inCalf.at(-1) // 0.83
  */
-export function forecastAnimal(
+export const forecastAnimal = (
   animal: AnimalOutlook,
   season: SeasonDays,
   rates: Rates,
   bullFinds = rates.bullFinds,
-): AnimalForecast {
-  const start = startOf(animal, season, rates)
-  const course = begin(animal, season, rates, bullFinds, start)
-  const { today, lastAiDay, lastBullDay } = season
-  const inCalf: number[] = []
-  const inCalfSixWeeks: number[] = []
-  const morning = (): void => {
-    inCalf.push(course.tracks.reduce((sum, track) => sum + track.inCalf, 0))
-    inCalfSixWeeks.push(course.tracks.reduce((sum, track) => sum + track.inCalfSixWeeks, 0))
-  }
-  for (let day = Math.min(start.day, today); day <= lastBullDay; day += 1) {
-    if (day === today) settle(course, day)
-    if (day === Math.max(today, lastAiDay + 1)) endOfAi(course, day)
-    if (day >= today) morning()
-    if (day < start.day) continue
-    const certain = start.servedForCertain === true && day === start.day
-    for (const track of course.tracks) {
-      lose(course, track, day)
-      heatsOf(course, track, day, certain)
-    }
-  }
-  if (today > lastBullDay) settle(course, lastBullDay + 1)
-  if (Math.max(today, lastAiDay + 1) > lastBullDay) endOfAi(course, lastBullDay + 1)
-  morning()
-  return {
-    inCalf,
-    inCalfSixWeeks,
-    straws: course.straws,
-    services: course.services,
-    conceptions: conceptionsOf(course, start),
-  }
-}
+): AnimalForecast => finish(begin(animal, season, rates), bullFinds)

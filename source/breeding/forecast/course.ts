@@ -6,7 +6,7 @@ import { survivalByAge } from '../chances/losses.ts'
 import { type Rates, serviceClass } from '../chances/rates.ts'
 import type { StrawKind } from '../facts.ts'
 import { SIX_WEEKS } from '../season.ts'
-import type { Start } from './anchor.ts'
+import { type Start, startOf } from './anchor.ts'
 import { type AnimalOutlook, type SeasonDays, type ServedBy, strawOn } from './outlook.ts'
 import { emptyTrack, type Step, type StrawCount, spread, type Track } from './track.ts'
 
@@ -15,16 +15,23 @@ export interface Course {
   readonly animal: AnimalOutlook
   readonly season: SeasonDays
   readonly rates: Rates
-  readonly bullFinds: number
+  readonly start: Start
   readonly afterHeat: DaysToHeat
   readonly afterService: DaysToHeat
   /** Day of the first entry of the tracks. */
   readonly from: number
+  /** The next day of the loop. */
+  day: number
   tracks: Track[]
   /** Conceptions of the loop by what the animal was served with, as the tracks count days; losses not taken off. */
   readonly conceived: Partial<Record<ServedBy, number[]>>
   readonly straws: Record<StrawKind, number[]>
   services: number
+  /** The straws have been counted: AI is over. */
+  aiEnded: boolean
+  /** In calf on each morning from today on, and of it conceived in the first six weeks. */
+  readonly inCalf: number[]
+  readonly inCalfSixWeeks: number[]
 }
 
 export const strawKinds: readonly StrawKind[] = ['conventional', 'sexed', 'beef']
@@ -87,17 +94,18 @@ function stepOf({ tracks, season }: Course, track: Track, taken: StrawCount, str
 }
 
 /** The heats of a day: unseen ones pass, the others are served by AI or, in his weeks, by the bull. */
-export function heatsOf(course: Course, track: Track, day: number, certain: boolean): void {
-  const { animal, season, rates, from } = course
+export function heatsOf(course: Course, track: Track, day: number, bullFinds: number): void {
+  const { animal, season, rates, from, start } = course
   let weight = track.heats[day - from] as number
   if (weight === 0) return
   track.heats[day - from] = 0
   const past = day < season.today
+  const certain = start.servedForCertain === true && day === start.day
   if (past && !animal.unwatched.has(day)) weight *= 1 - rates.heatSeen
   const mayBeServed = day >= animal.earliestDay
   let served = 0
   if (day > season.lastAiDay) {
-    served = mayBeServed ? weight * course.bullFinds : 0
+    served = mayBeServed ? weight * bullFinds : 0
     if (served > 0) serve(course, track, day, served, 'natural')
   } else if (!past && track.taken !== undefined && (certain || (mayBeServed && !animal.leftToBull))) {
     served = certain ? weight : weight * rates.heatSeen
@@ -109,13 +117,9 @@ export function heatsOf(course: Course, track: Track, day: number, certain: bool
   spread(track, day - from, weight - served, course.afterHeat)
 }
 
-export function begin(
-  animal: AnimalOutlook,
-  season: SeasonDays,
-  rates: Rates,
-  bullFinds: number,
-  start: Start,
-): Course {
+/** The course of an animal before its first day. */
+export function begin(animal: AnimalOutlook, season: SeasonDays, rates: Rates): Course {
+  const start = startOf(animal, season, rates)
   const { conceived } = start
   const from = Math.min(start.day, start.heatsFrom, conceived?.day ?? start.day)
   const last = Math.max(season.lastBullDay, from, conceived?.day ?? from)
@@ -126,14 +130,18 @@ export function begin(
     animal,
     season,
     rates,
-    bullFinds,
+    start,
     afterHeat: daysToHeat('heat', animal.cycleMean, rates),
     afterService: daysToHeat('service', animal.cycleMean, rates),
     from,
+    day: Math.min(start.day, season.today),
     tracks: [track],
     conceived: {},
     straws: { conventional: [], sexed: [], beef: [] },
     services: 0,
+    aiEnded: false,
+    inCalf: [],
+    inCalfSixWeeks: [],
   }
   if (conceived) {
     track.conceived[conceived.day - from] = conceived.share

@@ -13,9 +13,10 @@ import {
 } from '../statistics/poisson-binomial.ts'
 import { averageOf, type Band, bandOf } from '../statistics/quantiles.ts'
 import { finished, mapInSteps, type Steps } from '../steps.ts'
-import { type AnimalForecast, forecastAnimal } from './animal.ts'
+import { type AnimalForecast, endAi, finish, forecastAnimal, runTo } from './animal.ts'
 import { bullFindsWith } from './bulls.ts'
 import type { ConceptionRates } from './conception-points.ts'
+import { begin } from './course.ts'
 import type { AnimalOutlook, Conception, SeasonDays } from './outlook.ts'
 
 /** A count to come: its mean, its middle, and ends that hold it at least 8 times in 10. */
@@ -85,23 +86,42 @@ function heiferChance(conceptions: readonly Conception[], rates: Rates): number 
   return chance
 }
 
+/** Those that the bull may serve. */
+const mayBeServed = (animal: AnimalOutlook, season: SeasonDays): boolean =>
+  animal.earliestDay <= season.lastBullDay
+
 const openChances = (
   animals: readonly AnimalOutlook[],
   each: readonly AnimalForecast[],
   season: SeasonDays,
 ): number[] =>
   each
-    .filter((_, i) => (animals[i]?.earliestDay ?? 0) <= season.lastBullDay)
+    .filter((_, i) => mayBeServed(animals[i] as AnimalOutlook, season))
     .map(({ inCalf }) => 1 - at(inCalf, turnOut(season)))
 
+const total = (values: readonly number[]): number => values.reduce((a, b) => a + b, 0)
+
+/** The forecasts of each animal. Where bulls are short, those open at turn-out decide what they find. */
 function* forecastEach(
   { animals, season, bulls }: HerdQuestion,
   rates: Rates,
 ): Steps<readonly AnimalForecast[]> {
+  if (bulls !== undefined && season.today <= season.lastAiDay) {
+    const courses = yield* mapInSteps(animals, (animal) => {
+      const course = begin(animal, season, rates)
+      runTo(course, season.lastAiDay + 1, rates.bullFinds)
+      endAi(course, season.lastAiDay + 1)
+      return course
+    })
+    const open = courses.map(({ animal, tracks }) =>
+      mayBeServed(animal, season) ? 1 - total(tracks.map(({ inCalf }) => inCalf)) : 0,
+    )
+    const finds = bullFindsWith(bulls, total(open), rates)
+    return yield* mapInSteps(courses, (course) => finish(course, finds))
+  }
   const each = yield* mapInSteps(animals, (animal) => forecastAnimal(animal, season, rates))
   if (bulls === undefined) return each
-  const open = openChances(animals, each, season).reduce((a, b) => a + b, 0)
-  const finds = bullFindsWith(bulls, open, rates)
+  const finds = bullFindsWith(bulls, total(openChances(animals, each, season)), rates)
   if (finds === rates.bullFinds) return each
   return yield* mapInSteps(animals, (animal) => forecastAnimal(animal, season, rates, finds))
 }
@@ -138,7 +158,7 @@ function* forecastPoint(question: HerdQuestion, conception: ConceptionRates): St
   }
 }
 
-const mean = (values: readonly number[]): number => values.reduce((a, b) => a + b, 0) / values.length
+const mean = (values: readonly number[]): number => total(values) / values.length
 
 function dueDays(points: readonly Point[]): DueDays {
   const days = points.flatMap(({ due }) => [...due.keys()])

@@ -46,24 +46,26 @@ export const seasonDaysOf = (season: Season, today: Day, chances: number): Seaso
 function gestationBy(
   book: HerdBook,
 ): (breed: string | undefined, maiden: boolean) => Record<ServedBy, number> {
-  const sires = (straw: ServedBy): string[] => [
-    ...new Set(book.stock.filter((fact) => fact.straw === straw).map((fact) => fact.sire)),
-  ]
-  const inStock = { conventional: sires('conventional'), sexed: sires('sexed'), beef: sires('beef') }
-  const mean = (codes: readonly string[], maiden: boolean): number | undefined =>
-    codes.length === 0
-      ? undefined
-      : Math.round(
-          codes.reduce((sum, code) => sum + gestationDays(sireOf(book, code), maiden, book.policy), 0) /
-            codes.length,
-        )
+  const inStock = (straw: ServedBy, maiden: boolean): number | undefined => {
+    const sires = new Set(book.stock.filter((fact) => fact.straw === straw).map((fact) => fact.sire))
+    const days = [...sires].map((sire) => gestationDays(sireOf(book, sire), maiden, book.policy))
+    return days.length === 0 ? undefined : Math.round(days.reduce((a, b) => a + b, 0) / days.length)
+  }
+  const { defaultGestation } = book.policy
+  const means = [false, true].map((maiden) => ({
+    conventional: inStock('conventional', maiden),
+    sexed: inStock('sexed', maiden),
+    beef: inStock('beef', maiden) ?? defaultGestation,
+    natural: defaultGestation,
+  }))
   return (breed, maiden) => {
     const own = gestationDays({ breed }, maiden, book.policy)
+    const mean = means[maiden ? 1 : 0]
     return {
-      conventional: mean(inStock.conventional, maiden) ?? own,
-      sexed: mean(inStock.sexed, maiden) ?? own,
-      beef: mean(inStock.beef, maiden) ?? book.policy.defaultGestation,
-      natural: book.policy.defaultGestation,
+      conventional: mean?.conventional ?? own,
+      sexed: mean?.sexed ?? own,
+      beef: mean?.beef ?? defaultGestation,
+      natural: defaultGestation,
     }
   }
 }
@@ -82,15 +84,20 @@ function watchOf(season: Season, block: readonly Standing[], today: Day): Watch 
   const dayOf = (s: number): Day => (season.matingStart + s) as Day
   const before = new Set<number>()
   for (let s = -DAYS_BACK; s < 0; s += 1) if (!watched(dayOf(s))) before.add(s)
+  const bull = seasonDay(season, today) > season.aiEnd ? notLookedIn(season, block) : new Set<number>()
+  let from = PRE_MATING
+  while (from < 0 && before.has(from)) from += 1
+  return { before, bull, from: Math.min(from, Math.max(PRE_MATING, seasonDay(season, today))) }
+}
+
+function notLookedIn(season: Season, block: readonly Standing[]): ReadonlySet<number> {
   const looked = new Set<number>()
   for (const { animal } of block)
     for (const { fact, day } of animal.happenings)
       if (fact.kind === 'heat' || fact.kind === 'looked') looked.add(Math.floor(seasonDay(season, day) / 7))
-  const bull = new Set<number>()
-  for (let s = season.aiEnd + 1; s <= season.bullEnd; s += 1) if (!looked.has(Math.floor(s / 7))) bull.add(s)
-  let from = PRE_MATING
-  while (from < 0 && before.has(from)) from += 1
-  return { before, bull, from: Math.min(from, Math.max(PRE_MATING, seasonDay(season, today))) }
+  const days = new Set<number>()
+  for (let s = season.aiEnd + 1; s <= season.bullEnd; s += 1) if (!looked.has(Math.floor(s / 7))) days.add(s)
+  return days
 }
 
 /** In the bull weeks only the repeat-heat watch goes on: 18-24 days after a service, in weeks that were watched. */

@@ -2,14 +2,16 @@
 import type { HerdBook } from '../book.ts'
 import type { Day } from '../day.ts'
 import type { StrawKind } from '../facts.ts'
+import { seasonDay } from '../season.ts'
 import type { Standing } from '../standing.ts'
 import { strawCounts } from './counts.ts'
-import { proposeKind } from './kind.ts'
+import { kindFor } from './kind.ts'
 import { occasionsAhead } from './occasion.ts'
 
 /**
  * Kinds by chances used (0 up to the last chance), then by season day from 0 to the last day of AI. Stock does not
- * matter: this is what should be used. Hours of a heat to come are taken to suit.
+ * matter: this is what should be used. Hours of a heat to come are taken to suit. Days that are over hold the kind of
+ * today.
  *
  * @param book the herd book, @param today the day of the standings
  * @returns for a standing with a season; without one a single list with one conventional straw
@@ -21,13 +23,14 @@ export function plannedKinds(book: HerdBook, today: Day): (standing: Standing) =
   return (standing) => {
     const { season } = standing
     if (season === undefined) return [['conventional']]
-    const heifersEnough = () => counts.heifers(season).enough
+    const setting = { policy, heifersEnough: () => counts.heifers(season).enough }
     const occasion = occasionsAhead(standing)
-    return Array.from({ length: policy.chances }, (_, used) =>
-      Array.from(
-        { length: season.aiEnd + 1 },
-        (_day, s) => proposeKind(occasion(used, s), { policy, heifersEnough }).kind,
-      ),
-    )
+    const first = Math.max(0, Math.min(seasonDay(season, today), season.aiEnd))
+    return Array.from({ length: policy.chances }, (_, used) => {
+      const ahead = Array.from({ length: season.aiEnd + 1 - first }, (_day, i) =>
+        kindFor(occasion(used, first + i), setting),
+      )
+      return [...new Array<StrawKind>(first).fill(ahead[0] ?? 'conventional'), ...ahead]
+    })
   }
 }

@@ -77,6 +77,23 @@ const sexedConditions: readonly Condition[] = [
   },
 ]
 
+/** Why a straw should be beef, where it should. */
+function whyBeef(occasion: Occasion, policy: Policy): KindReasonCode | undefined {
+  if (policy.beefLastWeek && isLastWeek(occasion)) return 'last-week-beef'
+  return occasion.plan === 'beef' ? 'plan-beef' : undefined
+}
+
+/**
+ * The kind of straw for a service without its reasons: for the thousands of services that a forecast looks at.
+ *
+ * @example kindFor(firstServiceOfAMaiden, setting) // 'sexed'
+ */
+export function kindFor(occasion: Occasion, { policy, heifersEnough }: KindSetting): StrawKind {
+  if (whyBeef(occasion, policy) !== undefined) return 'beef'
+  const fits = sexedConditions.every((condition) => condition.holds(occasion, policy))
+  return fits && !heifersEnough() ? 'sexed' : 'conventional'
+}
+
 /**
  * The kind of straw for a service. All beef in the last week of AI; beef for the beef group; sexed where every
  * condition holds and heifers are still wanted; else conventional dairy.
@@ -84,9 +101,8 @@ const sexedConditions: readonly Condition[] = [
  * @example proposeKind(firstServiceOfAMaiden, setting).kind // 'sexed'
  */
 export function proposeKind(occasion: Occasion, { policy, heifersEnough }: KindSetting): KindProposal {
-  if (policy.beefLastWeek && isLastWeek(occasion))
-    return { kind: 'beef', reasons: [because('last-week-beef')] }
-  if (occasion.plan === 'beef') return { kind: 'beef', reasons: [because('plan-beef')] }
+  const beef = whyBeef(occasion, policy)
+  if (beef !== undefined) return { kind: 'beef', reasons: [because(beef)] }
   const against = sexedConditions
     .filter((condition) => !condition.holds(occasion, policy))
     .map(({ code, values }) => because(code, values?.(occasion, policy)))
