@@ -1,16 +1,18 @@
 /** `dawnlist export`: writes a herd as tables, or its key dates as a calendar. */
 import { openBook } from '../breeding/book.ts'
 import { type Day, plusDays } from '../breeding/day.ts'
-import type { Outcome } from '../breeding/problem.ts'
+import { fault, type Outcome } from '../breeding/problem.ts'
 import { standingOn } from '../breeding/standing.ts'
+import { adeExport, collectionText } from '../exchange/ade/write.ts'
 import { calendarEvents } from '../exchange/calendar/events.ts'
 import { calendarText } from '../exchange/calendar/ics.ts'
 import { exportTables } from '../exchange/csv/export.ts'
 import { tableNames } from '../exchange/csv/tables/index.ts'
+import { harmlessJson } from '../herd/escape.ts'
 import { openHerdFile } from '../herd/open.ts'
 import type { HerdStore } from '../herd/store.ts'
 import { safeText } from '../words/safe.ts'
-import type { Given, Run } from './command.ts'
+import type { Given, Run, Shell } from './command.ts'
 import { statusOf } from './open-book.ts'
 import { dayAskedFor } from './today.ts'
 import { type NamedFile, writeFiles } from './write-files.ts'
@@ -20,13 +22,17 @@ const BACK = 35
 const AHEAD = 550
 
 export const run: Run = async (given, shell) => {
+  if (given.switches.has('ade') && given.switches.has('ics')) {
+    shell.tell([fault('export-one', '')])
+    return 2
+  }
   const opened = await openHerdFile(given.args.FILE ?? '')
   const day = opened.ok ? dayAskedFor(given.options.date, openBook(opened.value.facts).farm.zone) : opened
   if (!day.ok) {
     shell.tell(day.problems)
     return statusOf(day.problems)
   }
-  const files = opened.ok ? filesOf(opened.value, day.value, given) : opened
+  const files = opened.ok ? filesOf(opened.value, day.value, given, shell) : opened
   const written = files.ok
     ? await writeFiles(given.options.to ?? '', files.value, given.switches.has('replace'))
     : files
@@ -38,7 +44,8 @@ export const run: Run = async (given, shell) => {
   return 0
 }
 
-function filesOf(herd: HerdStore, day: Day, { switches }: Given): Outcome<NamedFile[]> {
+function filesOf(herd: HerdStore, day: Day, { switches }: Given, shell: Shell): Outcome<NamedFile[]> {
+  if (switches.has('ade')) return { ok: true, value: adeOf(herd, day, shell) }
   if (switches.has('ics')) return { ok: true, value: [['key-dates.ics', calendarOf(herd, day)]] }
   const tables = exportTables(openBook(herd.facts), herd.path)
   return tables.ok
@@ -56,4 +63,14 @@ function calendarOf({ facts, herdId, revision }: HerdStore, day: Day): string {
       .sort()
       .at(-1) ?? '1970-01-01T00:00:00.000Z'
   return calendarText(events, { farm: book.farm.name, revision, changed })
+}
+
+/** Events of the ICAR ADE standard, a file a kind; what it cannot carry is said. */
+function adeOf({ facts, herdId }: HerdStore, day: Day, shell: Shell): NamedFile[] {
+  const { collections, leftOut } = adeExport(facts, openBook(facts), herdId, day)
+  if (leftOut.size > 0) {
+    const counts = [...leftOut].map(([kind, count]) => `${kind} ${count}`).sort()
+    shell.say(`Not carried by the standard, and not written: ${counts.join(', ')}.`)
+  }
+  return collections.map((collection) => [collection.file, collectionText(collection, harmlessJson)])
 }

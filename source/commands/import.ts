@@ -2,10 +2,12 @@
 import type { NewFact } from '../breeding/facts.ts'
 import { fault, type Outcome, type Problem } from '../breeding/problem.ts'
 import { type DateForm, dateForms } from '../exchange/csv/date-forms.ts'
+import type { ImportPlan } from '../exchange/csv/import/plan.ts'
 import { tableNames } from '../exchange/csv/tables/index.ts'
 import { openHerdFile } from '../herd/open.ts'
 import type { HerdStore } from '../herd/store.ts'
 import type { Given, Run } from './command.ts'
+import { adePlanOf } from './import-ade.ts'
 import { importReport } from './import-report.ts'
 import { planOf, readSheets } from './import-sheets.ts'
 
@@ -22,9 +24,8 @@ export const run: Run = async (given, shell) => {
   const opened = await openHerdFile(given.args.FILE ?? '')
   if (!opened.ok) return fail(opened.problems)
   const herd = opened.value
-  const sheets = await readSheets(given.options)
-  if (!sheets.ok) return fail(sheets.problems)
-  const plan = planOf(herd.facts, sheets.value, given.options.dates as DateForm | undefined)
+  const { ade } = given.options
+  const plan = ade === undefined ? await csvPlan(herd, given) : await adePlanOf(herd, ade)
   if (!plan.ok) return fail(plan.problems)
   const write = given.switches.has('write')
   const refused = plan.value.tables.some((table) => table.refused.length > 0)
@@ -36,6 +37,11 @@ export const run: Run = async (given, shell) => {
   return refused ? 1 : 0
 }
 
+async function csvPlan(herd: HerdStore, { options }: Given): Promise<Outcome<ImportPlan>> {
+  const sheets = await readSheets(options)
+  return sheets.ok ? planOf(herd.facts, sheets.value, options.dates as DateForm | undefined) : sheets
+}
+
 /** Records facts in one save; over an older copy only where that was asked for. */
 async function save(herd: HerdStore, facts: readonly NewFact[], given: Given): Promise<Outcome<unknown>> {
   const recorded = await herd.record(facts, given.options.by)
@@ -44,10 +50,11 @@ async function save(herd: HerdStore, facts: readonly NewFact[], given: Given): P
 }
 
 function misused(given: Given): Problem[] {
-  const { dates } = given.options
+  const { ade, dates } = given.options
   const problems: Problem[] = []
-  if (!tableNames.some((table) => given.options[table] !== undefined))
-    problems.push(fault('import-nothing', ''))
+  const tables = tableNames.some((table) => given.options[table] !== undefined)
+  if (!tables && ade === undefined) problems.push(fault('import-nothing', ''))
+  if (tables && ade !== undefined) problems.push(fault('import-ade-alone', ''))
   if (dates !== undefined && !dateForms.some((form) => form === dates))
     problems.push(fault('option-dates', '', { value: dates }))
   return problems

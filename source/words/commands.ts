@@ -22,9 +22,11 @@ export const commandSentences: Sentences = {
   'option-session': '"{value}" is no milking. Say morning or evening.',
   'out-is-herd': 'this is the herd file itself. Name another file to write.',
   'draft-no-electronic': 'she has no electronic number on record. Draft her by hand, and add the number.',
+  'import-ade-alone': 'give either --ade or CSV files, not both.',
   'import-nothing': 'import needs at least one file to read. See: dawnlist import --help.',
   'import-not-saved': 'nothing was recorded.',
   'edits-merge': 'give either --accept-edits or --merge, not both.',
+  'export-one': 'give either --ade or --ics, not both.',
   'export-there':
     'the file is there already and holds something else. Take another folder, or add --replace.',
   'animal-not-found': 'no animal of this herd has the number "{number}".',

@@ -39,6 +39,8 @@ const rowSentences: Sentences = {
   'row-contradicts': 'this contradicts {other}: it can happen only once a day. Keep one.',
   'row-id-twice': 'column {column}: {id} stands here and in {other}. Keep one.',
   'row-taken-back': 'fact {id} was taken back in this herd and is not recorded again.',
+  'row-corrected-since':
+    'fact {id} was corrected in this herd since; the row tells the old values and is left out.',
   'id-form':
     'column {column}: "{value}" cannot be an id: letters, digits, and . : _ - after the first, at most 100.',
   'id-taken': 'column {column}: {id} is the id of something else in this herd. Leave the cell empty.',
@@ -95,4 +97,21 @@ const fileSentences: Sentences = {
     'two animals have this number, and the tables could not tell their facts apart. Give one of them another number first.',
 }
 
-export const exchangeSentences: Sentences = { ...rowSentences, ...fileSentences }
+/** Sentences about events of the ICAR ADE standard. */
+const adeSentences: Sentences = {
+  'ade-too-large': 'the file is larger than {limit} MB. Ask for it in parts.',
+  'ade-not-json': 'this is no JSON. A file of ICAR ADE events is JSON in UTF-8.',
+  'ade-nothing': 'there is no animal and no breeding event of the ICAR ADE standard in it.',
+  'ade-left-out': '{count} resources of the type {type} are no breeding events and were left out.',
+  'ade-gone':
+    '{animals} animals had left before this herd knew them; they and {events} events of theirs were left out.',
+  'ade-no-animal': 'the event does not say which animal it is about.',
+  'ade-no-date': '{field} is missing: the event has no date.',
+  'ade-date': '{field}: "{value}" is not a date and time of the calendar.',
+  'ade-word': '{field}: "{value}" says nothing that the herd file knows.',
+  'ade-number': '{field}: {value} is not from {from} to {to}.',
+  'ade-species': '{specie}: the herd is of cattle.',
+  'ade-embryo': 'an embryo was implanted, which the herd file does not keep. Note it by hand.',
+}
+
+export const exchangeSentences: Sentences = { ...rowSentences, ...fileSentences, ...adeSentences }

@@ -4,7 +4,8 @@ import { fault, notice, type Problem } from '../../../breeding/problem.ts'
 import { factColumns, factKinds } from '../tables/facts.ts'
 import { correctionOf } from './correction.ts'
 import { besides, contradicted, type Once, type OnRecord, pairGroup } from './dated.ts'
-import { differences } from './differences.ts'
+import { agrees, differences } from './differences.ts'
+import { columnOf, factOf, fieldsOf, neededBy } from './fact-fields.ts'
 import type { Herd, PlannedAnimal, PlannedAnimals } from './herd.ts'
 import type { PlannedFact, RowOutcome } from './outcome.ts'
 import { implausible, inconsistent } from './plausible.ts'
@@ -12,29 +13,6 @@ import type { Fields, TableRow } from './rows.ts'
 
 const idForm = /^[0-9A-Za-z][\w.:-]{0,99}$/
 const ofEveryFact = ['number', 'date', 'time', 'kind', 'id', 'order']
-const columnOf = new Map(factColumns.map((column) => [column.field, column.name]))
-
-/** A fact as the values of its columns. */
-export function fieldsOf(fact: AnimalFact, number: string): Fields {
-  const { proposed, ...fields } = fact as AnimalFact & { proposed?: { sire: string; straw: string } }
-  const flat = proposed === undefined ? {} : { proposedSire: proposed.sire, proposedStraw: proposed.straw }
-  return { ...fields, ...flat, number }
-}
-
-/** The fact that the values of the columns make. */
-function factOf(fields: Fields, about: string, id: string | undefined): NewFact {
-  const kind = fields.kind as AnimalFact['kind']
-  const fact: Record<string, unknown> = { ...(id === undefined ? {} : { id }), about, date: fields.date }
-  if (fields.time !== undefined) fact.time = fields.time
-  fact.kind = kind
-  for (const field of factKinds[kind].may) {
-    const value = fields[field] ?? factKinds[kind].standard?.[field]
-    if (value !== undefined && !field.startsWith('proposed')) fact[field] = value
-  }
-  if (fields.proposedSire !== undefined)
-    fact.proposed = { sire: fields.proposedSire, straw: fields.proposedStraw }
-  return fact as unknown as NewFact
-}
 
 /** A row whose animal is known. */
 interface AnimalRow {
@@ -136,7 +114,10 @@ function splitById(
   return { byIdentity, others }
 }
 
-/** The outcome of a row that names a fact of the herd. */
+/**
+ * The outcome of a row that names a fact of the herd. A row that says what the fact said before it was corrected is
+ * older than the correction, and does not undo it.
+ */
 function identified(
   row: TableRow,
   animal: PlannedAnimal,
@@ -147,8 +128,14 @@ function identified(
     const taken = notice('row-taken-back', row.path, { id: String(row.given.id) }, animal.number)
     return { outcome: 'known', row, notice: taken }
   }
-  const before = fieldsOf(fact, herd.book.animals.get(fact.about)?.number ?? '')
-  return changedOutcome({ row, animal }, { fact, fields: before }, herd)
+  const numberOf = ({ about }: AnimalFact): string => herd.book.animals.get(about)?.number ?? ''
+  const outcome = changedOutcome({ row, animal }, { fact, fields: fieldsOf(fact, numberOf(fact)) }, herd)
+  const first = herd.byId.get(String(row.given.id)) as AnimalFact
+  const isStale =
+    outcome.outcome !== 'known' && agrees(factColumns, fieldsOf(first, numberOf(first)), row.given, besides)
+  if (!isStale) return outcome
+  const corrected = notice('row-corrected-since', row.path, { id: first.id }, animal.number)
+  return { outcome: 'known', row, notice: corrected }
 }
 
 function groupOutcomes(
@@ -203,12 +190,4 @@ function changedOutcome({ row, animal }: AnimalRow, record: OnRecord<AnimalFact>
 function planned(row: TableRow, fact: NewFact): PlannedFact {
   const order = row.given.order
   return typeof order === 'number' ? { fact, order } : { fact }
-}
-
-/** Fields that a fact must have, with the names of their columns. */
-function neededBy(fields: Fields): ReadonlyMap<string, string> {
-  const needs = [...factKinds[fields.kind as AnimalFact['kind']].needs]
-  if (fields.proposedSire !== undefined) needs.push('proposedStraw')
-  if (fields.proposedStraw !== undefined) needs.push('proposedSire')
-  return new Map(needs.map((field) => [field, columnOf.get(field) ?? field]))
 }
