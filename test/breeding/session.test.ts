@@ -9,6 +9,7 @@ import {
   onset,
   planned,
   rowAt,
+  service,
   suspect,
 } from './support.ts'
 
@@ -79,6 +80,7 @@ describe('by the hour: seen before noon that evening, later the next morning', (
     [
       ['this morning', 10, 10, 'morning', 'evening'],
       ['without a time', 10, 10, undefined, 'evening'],
+      ['before the morning milking', 10, 10, '04:00', 'evening'],
       ['at 11:59', 10, 10, '11:59', 'evening'],
       ['at 12:00', 10, 10, '12:00', 'next-morning'],
       ['this evening', 10, 10, 'evening', 'next-morning'],
@@ -115,6 +117,17 @@ describe('by the hour, from an activity record: nearest to 15.5 hours after the 
   )
 })
 
+describe('by the hour, once a day: the only milking of a day is its morning', () => {
+  table(
+    [
+      ['at the milking: the next one', 10, 10, 'morning', 'next-morning'],
+      ['before it', 10, 10, '04:00', 'morning'],
+      ['last evening', 10, 9, '19:00', 'morning'],
+    ],
+    { ...byTheHour, ...onceADay },
+  )
+})
+
 test('an onset at the next milking is served like any heat', () => {
   expect(session(onset(10, { time: '14:00' }), 10, {})).toBe('evening')
 })
@@ -143,6 +156,22 @@ describe('a fixed-time service', () => {
 
   test('an old heat is not its moment', () => {
     expect(rowAt(10, cow(fresh, heat(-11), planned(0, 10)))?.moment).toBe(0)
+  })
+})
+
+describe('served today without a heat on record', () => {
+  test.each([
+    ['evening', 'evening'],
+    ['morning', 'morning'],
+    [undefined, 'morning'],
+  ])('at the session of the service: %s', (given, expected) => {
+    const more = given === undefined ? {} : { session: given }
+    expect(rowAt(10, cow(fresh, service(10, more)))?.session).toBe(expected)
+  })
+
+  test('with a heat on record the heat tells', () => {
+    const one = cow(fresh, heat(10, { time: '04:00' }), service(10, { session: 'evening' }))
+    expect(rowAt(10, one)?.session).toBe('morning')
   })
 })
 

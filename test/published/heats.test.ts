@@ -2,6 +2,7 @@ import { describe, expect, test } from 'vitest'
 import { intervalClass } from '../../source/breeding/cycle.ts'
 import { standardPolicy } from '../../source/breeding/policy.ts'
 import { checkCountsFrom } from '../../source/breeding/pregnancy.ts'
+import { reasonWords } from '../../source/words/list.ts'
 import {
   calving,
   cow,
@@ -130,6 +131,10 @@ describe('the hour of the service', () => {
 // Oestrus during pregnancy in the cow: 5.7 % (3-14 %) of pregnant cows show heat. NZ artificial-breeding series, part VIII: a
 // false second service cut the pregnancies from 53.1 to 24.2 %.
 describe('a cow in calf that shows heat is never proposed for service', () => {
+  test('the sentence says how many do', () => {
+    expect(reasonWords['in-calf-heat'].sentence(standardPolicy)).toContain(`About ${Math.round(5.7)} in 100`)
+  })
+
   test('on every day of her pregnancy, in every phase', () => {
     for (let s = 31; s <= 282; s += 1) {
       const place = placed(cow(fresh, service(0), pregnant(30), heat(s)), s)

@@ -161,6 +161,12 @@ describe('a fixed-time service planned for the day', () => {
     ['after a loss', cow(fresh, service(-30), loss(-10), onDay10), 10, 'second-service: fixed-time'],
     ['served two days ago', cow(fresh, service(8), onDay10), 10, 'take-care: short-interval'],
     ['served yesterday', cow(fresh, service(9), onDay10), 10, '-'],
+    [
+      'a bull was there yesterday',
+      cow(fresh, bullService(9), onDay10),
+      10,
+      'serve: fixed-time (late-return)',
+    ],
     ['in calf', cow(fresh, pregnant(5, { foetalAge: 40 }), onDay10), 10, '-'],
     ['calved 29 days', cow(calving(-19), onDay10), 10, 'take-care: calved-under-30'],
     ['calved 41 days', cow(calving(-31), onDay10), 10, 'take-care: calved-30-41'],
