@@ -8,7 +8,7 @@ import { usualOf } from './usual.ts'
 
 /** Forms that may be filled in for an animal that has left, or for a male. */
 const forAnyone: readonly FormName[] = ['note']
-const forMales: readonly FormName[] = ['note', 'left', 'hold', 'score']
+const forMales: readonly FormName[] = ['note', 'left', 'hold', 'score', 'examined']
 
 /**
  * Why an action cannot be done now; undefined where it can.

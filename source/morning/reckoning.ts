@@ -40,6 +40,10 @@ function viewOf(book: HerdBook, season: Season, day: Day): SeasonView | undefine
 export const blocksAhead = (desk: Desk): readonly BlockDay[] =>
   desk.page.list.blocks.filter(({ phase }) => phase === 'before' || phase === 'ai' || phase === 'bull')
 
+/** The blocks whose season is on or begins soon, and that have bull weeks. */
+export const blocksWithBull = (desk: Desk): readonly BlockDay[] =>
+  desk.page.list.blocks.filter(({ phase, season }) => phase !== 'closed' && season.bullEnd > season.aiEnd)
+
 /** The block that the season's screen shows, with its season. */
 export const blockShown = (desk: Desk, block: string | undefined): BlockDay | undefined =>
   desk.page.list.blocks.find((one) => one.block === block) ?? desk.page.list.blocks[0]
@@ -49,8 +53,16 @@ export function wantedBy(desk: Desk): readonly Wanted[] {
   const place = placeOf(desk)
   switch (place.at) {
     case 'straws':
-    case 'bulls':
       return blocksAhead(desk).map(({ season }) => ({ season, part: {} }))
+    case 'bulls':
+      return blocksWithBull(desk).flatMap(({ season }) => [
+        { season, part: {} },
+        { season, part: 'figures' },
+      ])
+    case 'turn-out': {
+      const season = desk.page.list.blocks.find(({ block }) => block === place.block)?.season
+      return season === undefined ? [] : [{}, { aiWeeks: 1 }].map((part) => ({ season, part }))
+    }
     case 'season': {
       const season = blockShown(desk, place.block)?.season
       if (season === undefined) return []

@@ -7,7 +7,7 @@ import { type Figure, figureOf } from './figure.ts'
 import type { ServiceResult } from './service-results.ts'
 
 /** Days to the first sure heat or service that counts as a return (18 days or more); undefined where there is none. */
-function returnAfter({ cycle, service }: ServiceResult, policy: Policy): number | undefined {
+export function returnAfter({ cycle, service }: ServiceResult, policy: Policy): number | undefined {
   const days = cycle.heats
     .filter((heat) => heat.sure && heat.service !== service)
     .map((heat) => (heat.service?.day ?? heat.day) - service.day)
