@@ -65,7 +65,7 @@ const saving: Sentences = {
   'herd-replaced':
     'another herd stands in the place of this one ({found} instead of {known}). Nothing was written. Put the right file back, or save a copy elsewhere.',
   'herd-older':
-    'an older copy of this herd stands in its place (save {found}; this program knows save {known}). Nothing was written. To add what it lacks and go on, say yes here; a command is given once more.',
+    'an older copy of this herd stands in its place (save {found}; this program knows save {known}). Nothing was written. To add what it lacks and go on, say yes here; with a command: --merge-older.',
   'herd-locked':
     'another program has been saving this herd for {seconds} seconds. Close the other dawnlist if it hangs; this one tries again.',
   'lock-failed':
