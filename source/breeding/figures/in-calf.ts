@@ -16,12 +16,27 @@ export interface InCalf {
   readonly all: Figure
   /** Left before a result; never counted as pregnant, and not as unknown. */
   readonly leftBefore: number
-  /** Share in calf after each season day on which one conceived: the rest of a Kaplan-Meier curve; leaving censors. */
+  /**
+   * Share in calf after each season day on which one conceived: the rest of a Kaplan-Meier curve; leaving censors. Only
+   * as far as it is known of nearly all: pregnancies are found before empties, and a longer curve would flatter.
+   */
   readonly curve: readonly {
     readonly day: number
     readonly percent: number
     readonly standardError: number
   }[]
+  /** Last season day of the curve; it is known of nearly all whether they conceived by then. Below 0: of too few. */
+  readonly knownTo: number
+}
+
+/** A curve goes on while no more than this share of the cohort is unknown. */
+const UNKNOWN_AT_MOST = 0.05
+
+/** The last season day up to which it is known of nearly all whether they conceived. */
+function knownTo(outcomes: readonly Outcome[], season: Season): number {
+  const days = outcomes.flatMap((one) => (one.kind === 'unknown' ? [one.day] : [])).sort((a, b) => a - b)
+  const first = days[Math.floor(UNKNOWN_AT_MOST * outcomes.length)]
+  return first === undefined ? season.bullEnd : Math.min(first - 1, season.bullEnd)
 }
 
 /** An outcome that says nothing yet on conceptions up to a day. */
@@ -47,6 +62,7 @@ function curveOf(outcomes: readonly Outcome[], season: Season): readonly Surviva
 export function inCalfFigures(outcomes: readonly Outcome[], season: Season): InCalf {
   const source = 'Farming Connect (Welsh Government), block-calving project'
   const count = (test: (outcome: Outcome) => boolean): number => outcomes.filter(test).length
+  const last = knownTo(outcomes, season)
   const unknown = count(({ kind }) => kind === 'unknown')
   const inCalfBy = (last: number): number => count((one) => one.kind === 'in-calf' && one.day <= last)
   return {
@@ -62,10 +78,13 @@ export function inCalfFigures(outcomes: readonly Outcome[], season: Season): InC
     ),
     all: figureOf(inCalfBy(season.bullEnd), outcomes.length, { unknown }),
     leftBefore: count(({ kind }) => kind === 'left'),
-    curve: curveOf(outcomes, season).map(({ time, survival, standardError }) => ({
-      day: time,
-      percent: 100 * (1 - survival),
-      standardError: 100 * standardError,
-    })),
+    curve: curveOf(outcomes, season)
+      .filter(({ time }) => time <= last)
+      .map(({ time, survival, standardError }) => ({
+        day: time,
+        percent: 100 * (1 - survival),
+        standardError: 100 * standardError,
+      })),
+    knownTo: last,
   }
 }

@@ -45,7 +45,14 @@ export interface HerdForecast {
   readonly heiferCalves: CountForecast
   /** Expected number in calf on a morning: entry i is the morning of today + i. */
   readonly inCalf: readonly number[]
+  /** By conception day: conceived by the end of each week from the mating start on, and in calf when the bull is out. */
+  readonly conceivedBy: readonly ConceivedBy[]
   readonly due: DueDays
+}
+
+/** Conceived by the end of a season day, and in calf on the morning after the bull's last day (later in the season: now). */
+export interface ConceivedBy extends CountForecast {
+  readonly day: number
 }
 
 export interface HerdQuestion {
@@ -65,6 +72,7 @@ type Counts = Record<
 
 interface Point {
   readonly counts: Counts
+  readonly conceivedBy: readonly CountDistribution[]
   readonly inCalf: readonly number[]
   readonly due: ReadonlyMap<number, number>
 }
@@ -73,6 +81,28 @@ interface Point {
 const turnOut = ({ today, lastAiDay }: SeasonDays): number => Math.max(0, lastAiDay + 1 - today)
 
 const at = (values: readonly number[], i: number): number => values[Math.min(i, values.length - 1)] ?? 0
+
+/** The last day of each week of a season, and its last day. */
+const weekEnds = ({ lastBullDay }: SeasonDays): number[] => {
+  const days = Array.from({ length: Math.floor((lastBullDay + 1) / 7) }, (_, week) => 7 * week + 6)
+  return days.at(-1) === lastBullDay ? days : [...days, lastBullDay]
+}
+
+/** Chances that she conceives by the end of each day and stays so until the bull is out. */
+function conceivedChances(
+  { conceptions }: AnimalForecast,
+  days: readonly number[],
+  { today, lastBullDay }: SeasonDays,
+  rates: Rates,
+): number[] {
+  const survival = survivalByAge(rates.losses)
+  const chances = days.map(() => 0)
+  for (const { day, share } of conceptions) {
+    const held = share * at(survival, Math.max(0, Math.max(today, lastBullDay + 1) - day))
+    for (const [i, end] of days.entries()) if (day <= end) chances[i] = (chances[i] as number) + held
+  }
+  return chances.map((chance) => Math.min(1, chance))
+}
 
 /** Chance that a calf of these conceptions is born, a heifer, and of a dairy straw. */
 function heiferChance(conceptions: readonly Conception[], rates: Rates): number {
@@ -141,7 +171,10 @@ function* forecastPoint(question: HerdQuestion, conception: ConceptionRates): St
       due.set(day + gestation, (due.get(day + gestation) ?? 0) + share * at(survival, gestation))
     }
   }
+  const days = weekEnds(season)
+  const conceived = each.map((animal) => conceivedChances(animal, days, season, rates))
   return {
+    conceivedBy: days.map((_, i) => howMany(conceived.map((chances) => chances[i] as number))),
     counts: {
       inCalfSixWeeks: howMany(
         each.map((animal) => at(animal.inCalfSixWeeks, Math.max(0, SIX_WEEKS + 1 - season.today))),
@@ -185,10 +218,11 @@ export const forecastHerd = (question: HerdQuestion): HerdForecast => finished(f
 export function* forecastHerdInSteps(question: HerdQuestion): Steps<HerdForecast> {
   const points: Point[] = []
   for (const conception of question.conception) points.push(yield* forecastPoint(question, conception))
-  const count = (key: keyof Counts): CountForecast => {
-    const average = averageOf(points.map(({ counts }) => counts[key]))
-    return { expected: expectedCount(average), ...bandOf(average), distribution: average }
+  const over = (distributions: readonly CountDistribution[]): CountForecast => {
+    const distribution = averageOf(distributions)
+    return { expected: expectedCount(distribution), ...bandOf(distribution), distribution }
   }
+  const count = (key: keyof Counts): CountForecast => over(points.map(({ counts }) => counts[key]))
   const mornings = points[0]?.inCalf.length ?? 0
   return {
     animals: question.animals.length,
@@ -198,6 +232,10 @@ export function* forecastHerdInSteps(question: HerdQuestion): Steps<HerdForecast
     straws: { conventional: count('conventional'), sexed: count('sexed'), beef: count('beef') },
     heiferCalves: count('heiferCalves'),
     inCalf: Array.from({ length: mornings }, (_, i) => mean(points.map((point) => point.inCalf[i] ?? 0))),
+    conceivedBy: weekEnds(question.season).map((day, i) => ({
+      day,
+      ...over(points.map(({ conceivedBy }) => conceivedBy[i] as CountDistribution)),
+    })),
     due: dueDays(points),
   }
 }

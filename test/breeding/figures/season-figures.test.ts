@@ -115,13 +115,23 @@ test('before the results nobody counts as in calf', () => {
   expect(inCalf.curve).toEqual([])
 })
 
-test('the curve of conceptions: who left or is not known is taken out on that day', () => {
+test('the curve of conceptions: who left is taken out on that day', () => {
   const { curve } = figuresAt(140, herd).inCalf
-  expect(curve.map(({ day }) => day)).toEqual([1, 2, 26, 34, 50])
-  // 9 at risk on day 1, 8 on day 2, then one left with an open service of day 19: 6 on day 26, 5 on day 34; two with the bull go
-  // out of sight on day 42, and of the last two one conceives on day 50.
-  const expected = 1 - (8 / 9) * (7 / 8) * (5 / 6) * (4 / 5) * (1 / 2)
+  expect(curve.map(({ day }) => day)).toEqual([1, 2, 26, 34])
+  // 9 at risk on day 1, 8 on day 2, then one left with an open service of day 19: 6 on day 26, 5 on day 34.
+  const expected = 1 - (8 / 9) * (7 / 8) * (5 / 6) * (4 / 5)
   expect(curve.at(-1)?.percent).toBeCloseTo(100 * expected, 10)
+})
+
+test('the curve ends where it is not known of more than one in twenty', () => {
+  // Two of nine with the bull are not known from day 42 on, though one is known to have conceived on day 50.
+  expect(figuresAt(140, herd).inCalf.knownTo).toBe(41)
+  const known = Array.from({ length: 40 }, (_, i) => cow(calved, service(i % 20), pregnant(60)))
+  const withTwo = [...known, cow(calved, service(30)), cow(calved, service(35))]
+  expect(figuresAt(61, withTwo).inCalf.knownTo).toBe(62)
+  const withThree = [...withTwo, cow(calved, service(38))]
+  expect(figuresAt(61, withThree).inCalf.knownTo).toBe(37)
+  expect(figuresAt(61, withThree).inCalf.curve.at(-1)?.day).toBe(19)
 })
 
 test('heats seen in 24 days, of those ready and not in calf at the start', () => {
