@@ -8,11 +8,13 @@ export const columnOf: ReadonlyMap<string, string> = new Map(
   factColumns.map((column) => [column.field, column.name]),
 )
 
-/** A fact as the values of its columns. */
+/** A fact as the values of its columns; a field that has no column is left out. */
 export function fieldsOf(fact: AnimalFact, number: string): Fields {
-  const { proposed, ...fields } = fact as AnimalFact & { proposed?: { sire: string; straw: string } }
-  const flat = proposed === undefined ? {} : { proposedSire: proposed.sire, proposedStraw: proposed.straw }
-  return { ...fields, ...flat, number }
+  const { proposed, ...said } = fact as AnimalFact & { proposed?: { sire: string; straw: string } }
+  const all: Fields = { ...said, number, proposedSire: proposed?.sire, proposedStraw: proposed?.straw }
+  return Object.fromEntries(
+    factColumns.flatMap(({ field }) => (all[field] === undefined ? [] : [[field, all[field]]])),
+  )
 }
 
 /** The fact that the values of the columns make. */
