@@ -54,6 +54,8 @@ export function act(desk: Desk, action: Action): Step {
       return recordings.form(desk, action.form, action.values, action.at)
     case 'void':
       return recordings.voidFact(desk)
+    case 'change-fact':
+      return recordings.changeFact(desk)
     case 'undo':
     case 'redo':
       return recordings.undo(desk, action)

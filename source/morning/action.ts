@@ -30,6 +30,7 @@ export type Action =
   | { readonly do: 'look-all' }
   | { readonly do: 'form'; readonly form: FormName; readonly values?: Values; readonly at?: string }
   | { readonly do: 'void' }
+  | { readonly do: 'change-fact' }
   | { readonly do: 'undo' }
   | { readonly do: 'redo' }
   // Slips: what lies on top.

@@ -5,7 +5,7 @@
 import { plusDays } from '../breeding/day.ts'
 import type { Action } from '../morning/action.ts'
 import { type Desk, placeOf, type Slip, subjectOf } from '../morning/desk.ts'
-import { whyNot } from '../morning/may.ts'
+import { moveToOpen, whyNot } from '../morning/may.ts'
 import { because, type Message } from '../morning/message.ts'
 import type { Place } from '../morning/place.ts'
 import { openAhead } from '../morning/places/ahead.ts'
@@ -36,6 +36,10 @@ const usualLabel = (desk: Desk): string | undefined => {
   const her = subjectOf(desk)
   return her.whyNot === undefined && her.row !== undefined ? usualWords[her.row.section] : undefined
 }
+
+/** Enter on the move to the bull weeks opens that. */
+const openLabel = (desk: Desk): string | undefined =>
+  moveToOpen(desk) === undefined ? undefined : keyWords['go-turn-out'].label
 
 const form = (
   name: KeyMeaning,
@@ -102,7 +106,7 @@ const moving: readonly Binding[] = [
 const finding: readonly Binding[] = [
   { name: 'number', keys: DIGITS, does: (_desk, digit) => ({ do: 'digit', digit }), group: 'move' },
   plain('rub', ['backspace', 'delete'], { do: 'rub' }),
-  plain('open-animal', ['enter'], { do: 'open-animal' }, { group: 'move', foot: 4 }),
+  plain('open-animal', ['enter'], { do: 'open-animal' }, { group: 'move', foot: 4, label: openLabel }),
   plain('search', ['/'], { do: 'slip', slip: 'search' }, { group: 'move' }),
 ]
 
@@ -186,11 +190,19 @@ const screens: Readonly<Record<Place['at'], readonly Binding[]>> = {
   ],
   animal: [
     ...recording.filter((binding) => binding.name !== 'look-all'),
+    {
+      name: 'change-fact',
+      keys: ['enter'],
+      does: (desk) => (desk.typed === '' ? { do: 'change-fact' } : { do: 'open-animal' }),
+      label: (desk) => (desk.typed === '' ? undefined : keyWords['open-animal'].label),
+      group: 'record',
+      foot: 4,
+    },
     plain('void', ['x'], { do: 'void' }, { group: 'record', foot: 3 }),
     plain('menu', ['m'], { do: 'slip', slip: 'menu' }, { group: 'more', foot: 2 }),
     ...takingBack,
     ...moving,
-    ...finding,
+    ...finding.filter((binding) => binding.name !== 'open-animal'),
     plain('initials', ['i'], { do: 'slip', slip: 'initials' }, { group: 'program' }),
     go,
     ...anywhere.map((binding) => (binding.name === 'back' ? { ...binding, foot: 1 } : binding)),

@@ -3,9 +3,11 @@ import type { Day } from '../../breeding/day.ts'
 import type { Step } from '../action.ts'
 import { type Desk, placeOf, subjectOf, withDay } from '../desk.ts'
 import { foundByNumber } from '../find.ts'
+import { moveToOpen } from '../may.ts'
 import { moved, movedBySection, pageOf, pointedAt } from '../page.ts'
 import type { Place } from '../place.ts'
 import { actScanning } from '../places/scanning.ts'
+import { placeFor } from '../places/turn-out.ts'
 
 /** Digits of a number being typed. */
 const LONGEST_NUMBER = 16
@@ -53,6 +55,8 @@ export function open(desk: Desk, place: Place): Step {
 }
 
 export function openAnimal(desk: Desk): Step {
+  const move = moveToOpen(desk)
+  if (move !== undefined) return open(desk, placeFor(desk, move.block, move.what))
   const her = subjectOf(desk)
   if (her.whyNot !== undefined) return { desk: { ...desk, said: her.whyNot } }
   const { id } = her.animal

@@ -7,7 +7,8 @@ import type { Action, Step } from '../action.ts'
 import { type Desk, dateFor, placeOf, settingOf, subjectOf } from '../desk.ts'
 import { openForm } from '../forms/edit.ts'
 import type { FormName, Values } from '../forms/form.ts'
-import { putBack, takeBack, voiding } from '../history.ts'
+import { formOfFact } from '../forms/of-fact.ts'
+import { type Deed, putBack, takeBack, voiding } from '../history.ts'
 import { watchToDo } from '../may.ts'
 import { because, type Message } from '../message.ts'
 import { formOf, usualOf } from '../usual.ts'
@@ -80,6 +81,10 @@ export const asking = (desk: Desk, code: string, facts: readonly NewFact[], said
   desk: { ...desk, said: undefined, slip: { is: 'question', code, facts, said } },
 })
 
+/** The move to the bull weeks, or out of them: one step, taken back as it was made. */
+const isMove = ({ facts }: Deed): boolean =>
+  facts.every(({ kind }) => kind === 'with-bull') || facts.every(({ kind }) => kind === 'from-bull')
+
 export function undo(desk: Desk, action: Action & { do: 'undo' | 'redo' }): Step {
   const { last, takenBack } = desk.history
   const deed = action.do === 'undo' ? last : takenBack?.deed
@@ -90,11 +95,28 @@ export function undo(desk: Desk, action: Action & { do: 'undo' | 'redo' }): Step
     code: action.do === 'undo' ? 'taken-back' : 'put-back',
     facts: deed.facts,
   }
-  if (deed.facts.length > MANY) return asking(desk, `${action.do}-many`, facts, said)
+  if (deed.facts.length > MANY && !isMove(deed)) return asking(desk, `${action.do}-many`, facts, said)
   // What was done on another day is out of sight: it is shown before it is taken back.
   const { zone } = desk.book.farm
   const old = deed.facts.some((fact) => dateInZone(new Date(fact.at), zone) !== dayIso(desk.now.day))
   return old ? asking(desk, `${action.do}-old`, facts, said) : recording(desk, facts, said)
+}
+
+/** Opens the fact pointed at on her page in its form; recording it voids the old one. */
+export function changeFact(desk: Desk): Step {
+  const place = placeOf(desk)
+  const animal = place.at === 'animal' ? desk.book.animals.get(place.animal) : undefined
+  const happening = place.at === 'animal' ? animal?.happenings.toReversed()[place.pointer] : undefined
+  if (animal === undefined || happening === undefined)
+    return { desk: { ...desk, said: because('no-fact-here') } }
+  const form = formOfFact(happening.fact)
+  if (form === undefined) return { desk: { ...desk, said: because('not-in-a-form') } }
+  const setting = {
+    ...settingOf(desk, animal, undefined),
+    standing: standingOn(desk.book, animal, happening.day),
+  }
+  const opened = { ...openForm(form.name, setting, form.values), changes: happening.fact }
+  return { desk: { ...desk, said: undefined, slip: { is: 'form', form: opened } } }
 }
 
 /** Asks before a fact on her page is struck out. */

@@ -5,6 +5,7 @@ import { type Desk, type Slip, withDay } from '../desk.ts'
 import { foundByText } from '../find.ts'
 import { accept as acceptForm, rubIn, toField, turn, typeInto } from '../forms/edit.ts'
 import { readTypedDay } from '../forms/reader.ts'
+import { voiding } from '../history.ts'
 import type { Message } from '../message.ts'
 import { pointedAt } from '../page.ts'
 import { withPlace } from '../places/with-place.ts'
@@ -92,8 +93,10 @@ export function accepted(desk: Desk): Step {
       const outcome = acceptForm(slip.form)
       if ('form' in outcome) return withSlip(desk, { ...slip, form: outcome.form })
       const { facts } = outcome
+      const { changes } = slip.form
       const tone = slip.form.danger === undefined ? 'done' : 'care'
-      return recording(desk, facts, { tone, code: 'recorded', facts })
+      const all = changes === undefined ? facts : [voiding(changes, 'changed'), ...facts]
+      return recording(desk, all, { tone, code: 'recorded', facts })
     }
     case 'question':
       return recording(slip.after === undefined ? desk : withPlace(desk, slip.after), slip.facts, slip.said)

@@ -1,6 +1,6 @@
 /** An open form, and what single keys do to it. Pure: form in, form out. */
 import { dayIso, plusDays } from '../../breeding/day.ts'
-import type { NewFact } from '../../breeding/facts.ts'
+import type { AnimalFact, NewFact } from '../../breeding/facts.ts'
 import type { Problem } from '../../breeding/problem.ts'
 import type { Field, FormName, HerdFormName, HerdSetting, Pick, Setting, Values } from './form.ts'
 import { type Chosen, formInHand } from './forms.ts'
@@ -16,6 +16,8 @@ export type OpenForm = Chosen & {
   readonly wrong: Readonly<Record<string, Problem>>
   /** Code of a danger that was shown; recording once more confirms it. */
   readonly danger: string | undefined
+  /** The fact that is changed: voided when the form is recorded. */
+  readonly changes?: AnimalFact
 }
 
 /**

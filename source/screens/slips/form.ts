@@ -7,6 +7,7 @@ import type { Field } from '../../morning/forms/form.ts'
 import { isForHerd } from '../../morning/forms/forms.ts'
 import { readTypedDay } from '../../morning/forms/reader.ts'
 import { dateInWords, shortDate } from '../../words/dates.ts'
+import { factWords } from '../../words/facts.ts'
 import { safeText } from '../../words/safe.ts'
 import { animalTitle } from '../frame/animal-title.ts'
 import { type Bit, bit, type Line } from '../line.tsx'
@@ -34,14 +35,15 @@ export function formLines(
     fieldLines(form, field, index === form.at, cells, theme),
   )
   const foot = footLines(form, cells, theme)
-  const room = Math.max(1, most - 1 - foot.length)
+  const was = wasLines(form, cells, theme)
+  const room = Math.max(1, most - 1 - was.length - foot.length)
   const top = windowFrom(
     0,
     fields.findIndex((line) => line.at),
     fields.length,
     room,
   )
-  return [head, ...fields.slice(top, top + room).map((one) => one.line), ...foot]
+  return [head, ...was, ...fields.slice(top, top + room).map((one) => one.line), ...foot]
 }
 
 /** What a form about the herd changes, where it changes something. */
@@ -49,6 +51,19 @@ function herdAbout({ name, setting }: OpenForm): string {
   const key = name === 'setting' && 'about' in setting ? settingOf(setting.about ?? '')?.key : undefined
   return key === undefined ? '' : `: ${settingWords[key].name}`
 }
+
+/** What is on record, where a fact is changed. */
+const wasLines = ({ changes }: OpenForm, cells: number, theme: Theme): readonly Line[] =>
+  changes === undefined
+    ? []
+    : [
+        [
+          bit(
+            ` ${fill(formWords.was(factWords(changes), shortDate(isoDay(changes.date))), cells - 2, theme.signs.cut)}`,
+            'faint',
+          ),
+        ],
+      ]
 
 /** The fields of a form about the herd, without head and foot. */
 export const fieldsOf = (form: OpenForm, cells: number, theme: Theme): readonly Line[] =>

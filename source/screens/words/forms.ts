@@ -3,6 +3,7 @@ import type { Problem } from '../../breeding/problem.ts'
 import type { AnyFormName } from '../../morning/forms/form.ts'
 import { filled, type Sentences } from '../../words/sentences.ts'
 import { aheadQuestions } from './ahead.ts'
+import { turnOutQuestions } from './turn-out.ts'
 
 export const formTitles: Readonly<Record<AnyFormName, string>> = {
   heat: 'Heat seen',
@@ -134,6 +135,7 @@ export const choiceNames: Readonly<Record<string, string>> = {
 }
 
 export const formWords = {
+  was: (words: string, day: string): string => `On record: ${words}, ${day}`,
   left: (count: number): string => `${count} left`,
   notInFlask: 'not in the flask by the book',
   endless: 'until further notice',
@@ -195,6 +197,7 @@ const questions: Sentences = {
   'danger-bull-in-calf': '{number} is recorded in calf. With the bull all the same?',
   'danger-keep-from-bull': '{number} is to be kept from the bull. With him all the same?',
   ...aheadQuestions,
+  ...turnOutQuestions,
   'scan-no-service-fits':
     'No service of {number} and no time with the bull fits this result. Right number, right animal? Record it all the same?',
   'scan-too-young':

@@ -10,6 +10,7 @@ import { sectionNames } from '../../words/list.ts'
 import { safeText } from '../../words/safe.ts'
 import { filled, type Sentences } from '../../words/sentences.ts'
 import { aheadMessages } from './ahead.ts'
+import { turnOutMessages } from './turn-out.ts'
 
 const whys: Sentences = {
   'no-such-number': 'There is no animal {typed}. / finds her by name or ear tag.',
@@ -38,6 +39,7 @@ const whys: Sentences = {
   'bull-not-on-record': 'He has no record here: E under G records an animal.',
   'none-used-up': 'No straws are used up.',
   ...aheadMessages,
+  ...turnOutMessages,
   'scan-number-first': 'Type her number first.',
   'scan-result-first': 'P in calf, E empty, U unsure: then Enter.',
   'scan-age-in-calf-only': 'An age belongs to a result that says in calf. Enter records.',
@@ -50,6 +52,7 @@ const whys: Sentences = {
   'scan-kept': '{number} is not recorded: it stands under To settle.',
   'scan-dropped': '{number} is dropped: nothing was recorded of it.',
   'scan-point-first': 'Point at a result below first.',
+  'not-in-a-form': 'This is not changed in a form: X strikes it out.',
   'no-fact-here': 'There is no fact to strike out.',
   cancelled: 'Nothing recorded.',
   'changed-elsewhere': 'Another program recorded something: the list is up to date.',
@@ -104,6 +107,9 @@ export const messageCodes: readonly string[] = [
 const withPlace = (text: string, { stands }: Message): string =>
   stands === undefined ? text : `${text} Now under ${sectionNames[stands]}.`
 
+/** Different things that one line tells of an action. */
+const MOST_TOLD = 3
+
 /**
  * What an action recorded.
  *
@@ -111,13 +117,17 @@ const withPlace = (text: string, { stands }: Message): string =>
  * @example deedWords([service], desk) // '412: served by AI, S17 sexed, 05:41'
  */
 export function deedWords(facts: readonly NewFact[], desk: Told): string {
-  const [first] = facts
+  // A fact that takes the place of another is told, not the correction that goes with it.
+  const told = facts.filter((fact) => fact.kind !== 'correction')
+  const shown = told.length === 0 ? facts : told
+  const [first] = shown
   if (first === undefined) return ''
-  const animals = new Set(facts.map((fact) => fact.about))
+  const animals = new Set(shown.map((fact) => fact.about))
   const number = desk.book.animals.get(first.about)?.number ?? ''
   const who = animals.size === 1 ? safeText(number) : `${animals.size} animals`
-  const kinds = new Set(facts.map((fact) => fact.kind))
-  const what = kinds.size === 1 ? whatOf(first, desk) : `${facts.length} facts`
+  const words = [...new Set(shown.map((fact) => whatOf(fact, desk)))]
+  const kinds = new Set(shown.map((fact) => fact.kind))
+  const what = kinds.size === 1 && words.length <= MOST_TOLD ? words.join('; ') : `${shown.length} facts`
   return first.about === HERD && animals.size === 1 ? what : `${who}: ${what}`
 }
 
