@@ -56,6 +56,18 @@ function calvedWeeks(calved: readonly Day[], due: readonly Day[], plannedStart: 
   })
 }
 
+/** Her calving in the calving before the season; undefined where she did not calve in it, or has not yet. */
+export const calvedBefore = ({ now }: Member, plannedStart: Day, season: Season): Day | undefined =>
+  now.calvings.find(({ day }) => day >= plannedStart - EARLIEST && day <= dayOfSeason(season, season.bullEnd))
+    ?.day
+
+/** Her first AI service of the season and the calving before it. */
+export function servedAfterCalving({ now, services }: Member): { served: Day; calved: Day } | undefined {
+  const served = services.find(({ service }) => service.ai)?.service.day
+  const calved = now.calvings.findLast(({ day }) => served !== undefined && day <= served)?.day
+  return served === undefined || calved === undefined ? undefined : { served, calved }
+}
+
 /**
  * Pattern of the calving that this season follows.
  *
@@ -65,11 +77,10 @@ function calvedWeeks(calved: readonly Day[], due: readonly Day[], plannedStart: 
  */
 export function calvingFigures(members: readonly Member[], book: HerdBook, season: Season): CalvingFigures {
   const plannedStart = plusYears(plusDays(season.matingStart, book.policy.defaultGestation), -1)
-  const last = dayOfSeason(season, season.bullEnd)
   const calved: Day[] = []
   const waiting: Member[] = []
   for (const member of members) {
-    const day = member.now.calvings.find((one) => one.day >= plannedStart - EARLIEST && one.day <= last)?.day
+    const day = calvedBefore(member, plannedStart, season)
     if (day !== undefined) calved.push(day)
     else if (member.then.due !== undefined) waiting.push(member)
   }
@@ -105,10 +116,9 @@ export interface DaysFigure {
  */
 export function calvingToFirstService(members: readonly Member[]): DaysFigure {
   const days = members
-    .flatMap(({ now, services }) => {
-      const first = services.find(({ service }) => service.ai)?.service
-      const calved = now.calvings.findLast(({ day }) => first !== undefined && day <= first.day)?.day
-      return first === undefined || calved === undefined ? [] : [first.day - calved]
+    .flatMap((member) => {
+      const her = servedAfterCalving(member)
+      return her === undefined ? [] : [her.served - her.calved]
     })
     .sort((a, b) => a - b)
   const middle = (days.length - 1) / 2

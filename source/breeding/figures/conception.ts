@@ -1,5 +1,5 @@
 import { type Figure, figureOf } from './figure.ts'
-import type { ServiceResult } from './service-results.ts'
+import type { ServiceEnd, ServiceResult } from './service-results.ts'
 
 /** An AI service with its place among those of its animal in the season, 1 the first. */
 export interface OrderedService extends ServiceResult {
@@ -15,15 +15,18 @@ export const aiServices = (animals: readonly (readonly ServiceResult[])[]): Orde
 /** Younger services count as unknown: failures are known weeks before pregnancies, and would make any herd look bad. */
 const DAYS_OLD = 42
 
+/** How a service counts: its end, not known before it is 42 days old. */
+export const countedEnd = ({ service, standing, end }: ServiceResult): ServiceEnd =>
+  standing.today - service.day >= DAYS_OLD ? end : 'unknown'
+
 /**
  * Held, of the services with a result that are 42 days old or more; the others are unknown.
  *
  * @example heldOf(services).percent // 53.9
  */
 export function heldOf(services: readonly ServiceResult[]): Figure {
-  const old = services.filter(({ service, standing }) => standing.today - service.day >= DAYS_OLD)
-  const held = old.filter(({ end }) => end === 'held').length
-  const failed = old.filter(({ end }) => end === 'failed').length
+  const held = services.filter((one) => countedEnd(one) === 'held').length
+  const failed = services.filter((one) => countedEnd(one) === 'failed').length
   return figureOf(held, held + failed, { unknown: services.length - held - failed })
 }
 
@@ -34,7 +37,8 @@ export type Grouping = (typeof groupings)[number]
 /** Calvings from here on are one group. */
 const MANY_CALVINGS = 4
 
-const keyOf: Readonly<Record<Grouping, (one: OrderedService) => string | undefined>> = {
+/** The group that a service belongs to. */
+export const keyOf: Readonly<Record<Grouping, (one: OrderedService) => string | undefined>> = {
   order: ({ order }) => String(order),
   sire: ({ service }) => service.sire,
   straw: ({ service }) => service.straw,

@@ -40,7 +40,8 @@ function knownTo(outcomes: readonly Outcome[], season: Season): number {
 }
 
 /** An outcome that says nothing yet on conceptions up to a day. */
-const openAfter = (outcome: Outcome, day: number): boolean => outcome.kind === 'unknown' && outcome.day <= day
+export const openAfter = (outcome: Outcome, day: number): boolean =>
+  outcome.kind === 'unknown' && outcome.day <= day
 
 function curveOf(outcomes: readonly Outcome[], season: Season): readonly SurvivalStep[] {
   return kaplanMeier(

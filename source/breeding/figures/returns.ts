@@ -15,6 +15,17 @@ export function returnAfter({ cycle, service }: ServiceResult, policy: Policy): 
   return days.length === 0 ? undefined : Math.min(...days)
 }
 
+/** Old enough to tell, and not followed by culling within the time. */
+export function countsForNonReturn({ service, standing }: ServiceResult, days: number): boolean {
+  const { leftOn, today } = standing
+  const culled = leftOn !== undefined && leftOn - service.day <= days
+  return service.ai && today - service.day > days && !culled
+}
+
+/** Whether a service was followed by a return within so many days. */
+export const cameBackBy = (result: ServiceResult, days: number, policy: Policy): boolean =>
+  (returnAfter(result, policy) ?? Number.POSITIVE_INFINITY) <= days
+
 /**
  * Non-return: AI services without a return so many days later. Only services that are so old, and not followed by
  * culling within that time.
@@ -23,14 +34,8 @@ export function returnAfter({ cycle, service }: ServiceResult, policy: Policy): 
  * @example nonReturn(services, 24, policy).percent // 58.1
  */
 export function nonReturn(services: readonly ServiceResult[], days: number, policy: Policy): Figure {
-  const counted = services.filter(({ service, standing }) => {
-    const { leftOn, today } = standing
-    const culled = leftOn !== undefined && leftOn - service.day <= days
-    return service.ai && today - service.day > days && !culled
-  })
-  const returned = counted.filter(
-    (result) => (returnAfter(result, policy) ?? Number.POSITIVE_INFINITY) <= days,
-  )
+  const counted = services.filter((result) => countsForNonReturn(result, days))
+  const returned = counted.filter((result) => cameBackBy(result, days, policy))
   return figureOf(counted.length - returned.length, counted.length)
 }
 

@@ -4,8 +4,8 @@ import { calvedAtLeast, standingOn } from '../standing.ts'
 import type { Member } from './cohort.ts'
 import { type Figure, figureOf } from './figure.ts'
 
-/** The first three weeks of AI. */
-const LAST_DAY = 20
+/** Last season day of the first three weeks of AI. */
+export const LAST_DAY = 20
 /** Percent served in three weeks to aim for. */
 const TARGET = 90
 
@@ -31,8 +31,15 @@ export interface Submission {
 export const paceTarget = (day: number): number => (TARGET * Math.min(LAST_DAY + 1, day + 1)) / (LAST_DAY + 1)
 
 /** Season day of her first AI service from the mating start on. */
-const firstServed = ({ services }: Member, season: Season): number | undefined =>
+export const firstServed = ({ services }: Member, season: Season): number | undefined =>
   services.map(({ service }) => (service.ai ? seasonDay(season, service.day) : -1)).find((s) => s >= 0)
+
+/** Whether she has calved long enough ago by the end of the three weeks; maidens have. */
+export function readyInTime({ now, animal }: Member, book: HerdBook, season: Season): boolean {
+  const last = dayOfSeason(season, LAST_DAY)
+  const then = now.today > last ? standingOn(book, animal, last) : now
+  return calvedAtLeast(then, book.policy.calvedToServe, last)
+}
 
 /**
  * Submission in the first three weeks: the share served, and its pace.
@@ -50,11 +57,7 @@ export function submission(
   const source = 'agriland.ie (Teagasc), achieving your breeding targets for 2021'
   const served = (group: readonly Member[], by: number): number =>
     group.filter((member) => (firstServed(member, season) ?? Number.POSITIVE_INFINITY) <= by).length
-  const last = dayOfSeason(season, LAST_DAY)
-  const ready = members.filter(({ now, animal }) => {
-    const then = now.today > last ? standingOn(book, animal, last) : now
-    return calvedAtLeast(then, book.policy.calvedToServe, last)
-  })
+  const ready = members.filter((member) => readyInTime(member, book, season))
   const over = Math.max(0, Math.min(LAST_DAY + 1, s))
   const pace = Array.from({ length: over }, (_, day): PaceDay => {
     const count = served(members, day)
