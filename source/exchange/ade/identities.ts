@@ -7,7 +7,7 @@ import type { Found } from './documents.ts'
 import { idOf, listOf, schemeOf, textOf } from './json.ts'
 
 /** Kinds of identity of an animal, in the order in which a number of an unknown scheme is tried. */
-export const identityFields = ['officialId', 'electronicId', 'internationalId', 'number'] as const
+export const identityFields = ['number', 'officialId', 'electronicId', 'internationalId'] as const
 export type IdentityField = (typeof identityFields)[number]
 
 const plain = (id: string): string => id.replace(/\s/g, '').toUpperCase()
@@ -30,7 +30,9 @@ export class Identities {
       if (number === undefined) continue
       for (const identifier of identifiers) {
         const key = keyOf(identifier)
-        if (key !== undefined) this.#byIdentifier.set(key, number)
+        if (key === undefined) continue
+        this.#byIdentifier.set(key, number)
+        this.#put(fieldOf(identifier), idOf(identifier) ?? '', number)
       }
     }
   }

@@ -40,10 +40,10 @@ export function animalRow(
   }
   for (const identifier of [resource.identifier, ...listOf(resource.alternativeIdentifiers)]) {
     const id = idOf(identifier)
-    if (id !== undefined && id !== number)
-      put(fieldOf(identifier) === 'number' ? 'unused' : fieldOf(identifier), id)
+    const field = fieldOf(identifier)
+    const isNumberAgain = id === number && schemeOf(identifier) !== schemes[field]
+    if (field !== 'number' && !isNumberAgain) put(field, id)
   }
-  delete given.unused
   put('name', textOf(resource.name))
   put('sex', sexes[textOf(resource.gender) ?? ''])
   put('breed', idOf(resource.primaryBreed))

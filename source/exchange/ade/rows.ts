@@ -1,5 +1,6 @@
 /** Resources of the ICAR ADE standard as rows of animals and facts. */
 import { isDeepStrictEqual } from 'node:util'
+import type { HerdBook } from '../../breeding/book.ts'
 import type { AnimalFact } from '../../breeding/facts.ts'
 import { notice, type Problem } from '../../breeding/problem.ts'
 import { fieldsOf } from '../csv/import/fact-fields.ts'
@@ -9,6 +10,7 @@ import { isOurs, sourceOf } from './codes.ts'
 import type { Found } from './documents.ts'
 import { eventOf } from './events.ts'
 import { Identities } from './identities.ts'
+import { textOf, wholeOf } from './json.ts'
 import { factId, isEvent, metaOf } from './meta.ts'
 import { placesOf } from './places.ts'
 import { animalRow, isGone } from './read-animal.ts'
@@ -37,13 +39,14 @@ export function rowsOf(found: readonly Found[], herd: Herd, herdId: string, path
     checkMethod: book.policy.checkMethod,
     unsexedKindOf: unsexedKinds(herd),
   }
+  const firstParity = firstParities(found, identities)
   const gone = new Set<string>()
   for (const each of found) {
     if (each.name !== 'animal' || metaOf(each).isDeleted) continue
     const row = animalRow(each, identities, book.farm.zone)
     if ('code' in row) rows.refusedAnimals.push(row)
     else if (isGone(each) && !book.byNumber.has(String(row.given.number))) gone.add(String(row.given.number))
-    else rows.animals.push(row)
+    else rows.animals.push(withLactation(row, book, firstParity))
   }
   let eventsOfGone = 0
   for (const each of found.filter(isEvent)) {
@@ -55,6 +58,28 @@ export function rowsOf(found: readonly Found[], herd: Herd, herdId: string, path
   }
   if (gone.size > 0) rows.notices.push(notice('ade-gone', path, { animals: gone.size, events: eventsOfGone }))
   return rows
+}
+
+/** The parity that each animal's first calving in the file tells of. */
+function firstParities(found: readonly Found[], identities: Identities): ReadonlyMap<string, number> {
+  const first = new Map<string, { readonly when: string; readonly parity: number }>()
+  for (const { name, resource } of found) {
+    const parity = wholeOf(resource.damParity)
+    const number = identities.numberOf(resource.animal)
+    const when = textOf(resource.eventDateTime)
+    if (name !== 'parturition' || parity === undefined || number === undefined || when === undefined) continue
+    const before = first.get(number)
+    if (before === undefined || when < before.when) first.set(number, { when, parity })
+  }
+  return new Map([...first].map(([number, { parity }]) => [number, parity]))
+}
+
+/** A new animal has calved before as often as her first calving in the file says, less that one. */
+function withLactation(row: TableRow, book: HerdBook, parities: ReadonlyMap<string, number>): TableRow {
+  const number = String(row.given.number)
+  const parity = parities.get(number)
+  if (book.byNumber.has(number) || parity === undefined || parity < 1 || parity > 30) return row
+  return { ...row, given: { ...row.given, lactation: parity - 1 } }
 }
 
 function putEvent(each: Found, reading: Reading, rows: Rows, herdId: string): void {
