@@ -65,7 +65,10 @@ const shownOf = (desk: Desk): Known | undefined =>
 /** Whether all is known. */
 export const aheadIsKnown = (desk: Desk): boolean => knownOf(desk.book, desk.now.day) !== undefined
 
-/** Scanning visits planned from today on, with how many are ready on the day as far as is known. */
+/**
+ * Scanning visits planned from today on, with how many are ready on the day as far as is known: those of the next four
+ * months, and the first of each block.
+ */
 export function plannedVisits(desk: Desk): readonly ScanningDay[] {
   const { book, now } = desk
   return book.allSeasons
@@ -80,6 +83,10 @@ export function plannedVisits(desk: Desk): readonly ScanningDay[] {
         })),
     )
     .sort((a, b) => a.day - b.day)
+    .filter(
+      ({ day, block }, index, all) =>
+        day <= now.day + SCANNING_AHEAD || all.findIndex((one) => one.block === block) === index,
+    )
 }
 
 /** Animals of a block that are ready for a check on a day, as far as is known today. */

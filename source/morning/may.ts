@@ -1,8 +1,10 @@
 /** Whether an action may be done now, and if not, why: read by the reducer, the footer and the help alike. */
+import type { MoveDue } from '../breeding/ahead/moves-due.ts'
 import type { Action } from './action.ts'
 import { type Desk, placeOf, settingOf, showsToday, subjectOf } from './desk.ts'
 import type { FormName } from './forms/form.ts'
 import { because, type Message } from './message.ts'
+import { moveAt } from './page.ts'
 import { olderCopyInPlace } from './saving.ts'
 import { usualOf } from './usual.ts'
 
@@ -29,6 +31,7 @@ export function whyNot(desk: Desk, action: Action): Message | undefined {
       if (action.slip === 'older') return olderCopyInPlace(desk.saving) ? undefined : because('no-older-copy')
       return undefined
     case 'open-animal':
+      if (moveToOpen(desk) !== undefined) return undefined
       if (placeOf(desk).at === 'animal' && desk.typed === '') return because('her-page-already')
       return subjectOf(desk).whyNot
     case 'look-all':
@@ -43,6 +46,10 @@ export function whyNot(desk: Desk, action: Action): Message | undefined {
       return undefined
   }
 }
+
+/** The move that Enter opens on the list. */
+export const moveToOpen = (desk: Desk): MoveDue | undefined =>
+  placeOf(desk).at === 'morning-list' && desk.typed === '' ? moveAt(desk.page) : undefined
 
 /** Rows of the repeat-heat watch that nobody has looked at yet. */
 export const watchToDo = (desk: Desk) =>

@@ -1,4 +1,5 @@
 /** The morning list as a page: headings, rows and single lines in screen order, and which of them is pointed at. */
+import { type MoveDue, movesDue } from '../breeding/ahead/moves-due.ts'
 import type { HerdBook } from '../breeding/book.ts'
 import { dayIso } from '../breeding/day.ts'
 import { type Fact, HERD } from '../breeding/facts.ts'
@@ -6,6 +7,8 @@ import { type MorningList, type Row, type Section, sections, type VisitAhead } f
 
 /** One line of the page. `key` names it from one list to the next. */
 export type Item =
+  /** The move to the bull weeks, or out of them, while it is due: above the sections. */
+  | { readonly is: 'move'; readonly key: string; readonly move: MoveDue }
   | {
       readonly is: 'heading'
       readonly key: string
@@ -36,7 +39,7 @@ export interface Page {
 export const informs = (section: Section): boolean => section === 'sweep-bull' || section === 'heat-record'
 
 export const canBePointedAt = (item: Item): boolean =>
-  item.is === 'row' || item.is === 'fact' || item.is === 'with-bull'
+  item.is === 'row' || item.is === 'fact' || item.is === 'with-bull' || item.is === 'move'
 
 const inWindow = (row: Row): boolean => row.section === 'sweep-bull' && row.reasons[0] === 'window'
 
@@ -50,7 +53,7 @@ const inWindow = (row: Row): boolean => row.section === 'sweep-bull' && row.reas
 export function pageOf(list: MorningList, book: HerdBook, before: Page | undefined): Page {
   const withBullOpen = before?.withBullOpen ?? false
   const bySection = Map.groupBy(list.rows, (row) => row.section)
-  const items: Item[] = []
+  const items: Item[] = movesDue(book, list).map((move) => ({ is: 'move', key: `move ${move.block}`, move }))
   let toDo = 0
   let done = 0
   for (const section of sections) {
@@ -160,6 +163,12 @@ export function movedOn(page: Page, before: Page): Page {
   }
   const first = page.items.findIndex(isWork)
   return first < 0 ? page : { ...page, pointer: first }
+}
+
+/** The move pointed at. */
+export function moveAt(page: Page): MoveDue | undefined {
+  const item = page.items[page.pointer]
+  return item?.is === 'move' ? item.move : undefined
 }
 
 /** The row pointed at. */

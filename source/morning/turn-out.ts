@@ -1,5 +1,5 @@
 /** The move to the bull weeks of a block, or out of them, as it lies open: whom it concerns, and what a day's change does. */
-import { type MoveDue, withBull } from '../breeding/ahead/moves-due.ts'
+import { withBull } from '../breeding/ahead/moves-due.ts'
 import { type BullOnHand, isWithBull, type TurnOut, turnOut } from '../breeding/ahead/turn-out.ts'
 import type { AnimalRecord, HerdBook } from '../breeding/book.ts'
 import { type Day, dayIso, plusDays } from '../breeding/day.ts'
@@ -132,14 +132,13 @@ export interface DayChange {
  */
 export const changeOf = ({ planned, day, season }: Move, open: number): DayChange => ({
   days: day - planned,
-  unserved: day > planned ? Math.round((open * (day - planned)) / HEAT_EVERY) : 0,
+  unserved: day > planned ? Math.round(heatsADay(open) * (day - planned)) : 0,
   left: dayOfSeason(season, season.bullEnd) - day + 1,
 })
+
+/** Heats a day of so many open animals, about. */
+export const heatsADay = (open: number): number => open / HEAT_EVERY
 
 /** Open animals to reckon with: the forecast's, else those that go. */
 export const openAnimals = (move: Move, forecast: BlockForecast | undefined): number =>
   forecast === undefined ? move.goes.length : Math.round(forecast.openAtTurnOut.expected)
-
-/** The day that a move is made on unless another is chosen: that of the plan, or today once it is past. */
-export const dayToMove = (planned: Day, today: Day, due: MoveDue | undefined): Day =>
-  due === undefined || planned >= today ? planned : today

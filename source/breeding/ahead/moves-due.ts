@@ -1,6 +1,7 @@
 /** Whether the move to the bull weeks of a block, or out of them, is still to be made on a day. */
-import { bullPeriods } from '../bull-period.ts'
+
 import type { HerdBook } from '../book.ts'
+import { bullPeriods } from '../bull-period.ts'
 import { type Day, plusDays } from '../day.ts'
 import type { BlockDay, MorningList } from '../list.ts'
 import { dayOfSeason, type Season } from '../season.ts'
@@ -27,7 +28,11 @@ export interface MoveDue {
 export const movesDue = (book: HerdBook, list: MorningList): readonly MoveDue[] =>
   list.blocks.flatMap((block) => moveOf(book, list, block) ?? [])
 
-function moveOf(book: HerdBook, list: MorningList, { block, season, phase, day: s }: BlockDay): MoveDue | undefined {
+function moveOf(
+  book: HerdBook,
+  list: MorningList,
+  { block, season, phase, day: s }: BlockDay,
+): MoveDue | undefined {
   if (season.bullEnd === season.aiEnd) return undefined
   if (phase === 'ai' && s === season.aiEnd) return moveIn(book, season, list.day)
   if (phase === 'bull') {
@@ -61,7 +66,12 @@ export function withBull(
   book: HerdBook,
   block: string,
   day: Day,
-): readonly { readonly id: string; readonly number: string; readonly since: Day; readonly bulls: readonly string[] }[] {
+): readonly {
+  readonly id: string
+  readonly number: string
+  readonly since: Day
+  readonly bulls: readonly string[]
+}[] {
   return [...book.animals.values()].flatMap((animal) => {
     const open = bullPeriods(animal, (on) => on <= day).filter((period) => period.to === undefined)
     const [first] = open

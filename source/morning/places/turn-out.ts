@@ -16,6 +16,7 @@ import {
   changeOf,
   chosenBulls,
   factsOfMove,
+  heatsADay,
   type Move,
   moveOf,
   openAnimals,
@@ -26,6 +27,8 @@ import { withPlace } from './with-place.ts'
 export type TurnOutAct =
   /** Takes the animal or bull pointed at, or the number typed, off the move, or puts it back. */
   | { readonly is: 'toggle' }
+  /** Takes all animals off the move; where some are off, puts all back. */
+  | { readonly is: 'all-or-none' }
   | { readonly is: 'day'; readonly by: 1 | -1 }
   /** In or out. */
   | { readonly is: 'other-way' }
@@ -74,6 +77,12 @@ export function actTurnOut(desk: Desk, place: TurnOutPlace, act: TurnOutAct): St
   switch (act.is) {
     case 'toggle':
       return toggle(desk, place, move)
+    case 'all-or-none': {
+      const animals = move.goes.map(({ animal }) => animal.id)
+      const others = place.without.filter((id) => !animals.includes(id))
+      const noneOff = others.length === place.without.length
+      return shown(desk, { ...place, without: noneOff ? [...others, ...animals] : others })
+    }
     case 'day':
       return toDay(desk, place, move, act.by)
     case 'other-way':
@@ -176,7 +185,7 @@ function back(desk: Desk, place: TurnOutPlace, move: Move | undefined): Step {
     (one) => one.block === place.block && one.what === place.what,
   )
   if (due === undefined || move === undefined) return { desk: left }
-  const heats = Math.round((openAt(desk, move) / 21) * 10) / 10
+  const heats = heatsADay(openAt(desk, move))
   return {
     desk: {
       ...left,

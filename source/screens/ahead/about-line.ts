@@ -42,9 +42,9 @@ function ofDay({ ahead }: AheadLine & { is: 'day' }): readonly string[] {
     return count === undefined ? [] : [aheadWords.row(sectionNames[section], count)]
   })
   return [
-    ...(rows.length === 0 ? [aheadWords.nothing] : rows),
     aheadWords.returnsExpected(ahead.returns),
     aheadWords.openDay,
+    ...(rows.length === 0 ? [aheadWords.nothing] : rows),
   ]
 }
 

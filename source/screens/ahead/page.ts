@@ -16,8 +16,11 @@ import { aheadWords, columnNames } from '../words/ahead.ts'
 import { aboutLine } from './about-line.ts'
 
 const DATE = 12
+/** Cells of a column of counts. */
+const NARROWEST = 6
+const WIDEST = 9
 const BLOCK = 10
-const READY = 22
+const READY = 18
 
 export const aheadPage: DrawPage<AheadPlace> = (desk, place, room) => {
   const all = aheadLines(desk)
@@ -77,19 +80,21 @@ function marked(day: Day, text: Line, mark: string, pointed: boolean, { theme }:
 interface Columns {
   readonly sections: readonly Section[]
   readonly cells: number
+  /** Whether there is room for the returns too. */
+  readonly returns: boolean
 }
 
 /** Sections that hold something within the two weeks, as wide as there is room. */
 function columnsOf(all: readonly AheadLine[], { cells }: Room): Columns {
   const days = all.flatMap((line) => (line.is === 'day' && line.ahead !== undefined ? [line.ahead] : []))
   const shown = sections.filter((section) => days.some(({ counts }) => counts.has(section)))
-  const each = Math.floor((cells - DATE - 6) / (shown.length + 1))
-  return { sections: shown, cells: Math.max(6, Math.min(9, each)) }
+  const each = Math.floor((cells - DATE - 5) / (shown.length + 1))
+  return { sections: shown, cells: Math.max(NARROWEST, Math.min(WIDEST, each)), returns: each >= NARROWEST }
 }
 
-function headLine({ sections: shown, cells }: Columns, { theme }: Room): Line {
+function headLine({ sections: shown, cells, returns }: Columns, { theme }: Room): Line {
   const { cut, dot } = theme.signs
-  const heads = [...shown.map((section) => columnNames[section]), aheadWords.returns]
+  const heads = [...shown.map((section) => columnNames[section]), ...(returns ? [aheadWords.returns] : [])]
   return [
     bit(fill(`    ${aheadWords.weekend(dot)}`, DATE + 5, cut), 'faint'),
     ...heads.map((name) => bit(fill(name, cells, cut, 'right'), 'faint')),
@@ -106,16 +111,16 @@ function countCells({ ahead }: AheadLine & { is: 'day' }, columns: Columns, { th
         ? bit(fill(dot, columns.cells, cut, 'right'), 'faint')
         : bit(fill(String(count), columns.cells, cut, 'right')),
     ),
-    bit(fill(ahead.returns.toFixed(1), columns.cells, cut, 'right'), 'faint'),
+    ...(columns.returns ? [bit(fill(ahead.returns.toFixed(1), columns.cells, cut, 'right'), 'faint')] : []),
   ]
 }
 
-function visitCells(line: AheadLine & { is: 'visit' | 'scan' }, { theme }: Room): Line {
+function visitCells(line: AheadLine & { is: 'visit' | 'scan' }, { theme, cells }: Room): Line {
   const ready = line.is === 'visit' ? aheadWords.planned(line.ready) : aheadWords.ready(line.ready)
   return [
     bit(fill(safeText(line.block), BLOCK, theme.signs.cut)),
     bit(fill(ready, READY, theme.signs.cut)),
-    bit(line.tellsSires ? aheadWords.tells : '', 'good'),
+    bit(line.tellsSires ? (cells < 76 ? aheadWords.tellsShort : aheadWords.tells) : '', 'good'),
   ]
 }
 

@@ -15,6 +15,7 @@ import type { Theme, Tone } from '../theme.ts'
 import { cut, fill, widthOf } from '../width.ts'
 import { cautions, cautionsOf } from '../words/cautions.ts'
 import { lastWords, screenWords, whenWords } from '../words/screen.ts'
+import { turnOutWords } from '../words/turn-out.ts'
 
 /** Cells of the columns of a row on a page of some width. */
 export interface Columns {
@@ -62,6 +63,14 @@ export interface Drawing {
 /** The line of an item. */
 export function itemLine(item: Item, pointed: boolean, drawing: Drawing): Line {
   switch (item.is) {
+    case 'move': {
+      const { what, block, day, count } = item.move
+      const words = turnOutWords.onList[what](block, day, count)
+      return margin(pointed, drawing.theme.signs.toDo, drawing, [
+        bit(` ${words}`, pointed ? 'pointed' : 'strong'),
+        bit(`  ${turnOutWords.onListHint}`, 'faint'),
+      ])
+    }
     case 'heading':
       return headingLine(item, drawing)
     case 'row':

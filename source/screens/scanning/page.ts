@@ -3,10 +3,10 @@ import type { Desk } from '../../morning/desk.ts'
 import type { ScanningPlace } from '../../morning/place.ts'
 import { judgedEntry, scanLines, visitOf } from '../../morning/places/scanning.ts'
 import type { VisitSoFar } from '../../morning/scanning/awaited.ts'
-import { dateInWords } from '../../words/dates.ts'
+import { shortDate } from '../../words/dates.ts'
 import { safeText } from '../../words/safe.ts'
 import { bit, type Line } from '../line.tsx'
-import { type DrawPage, type PageLines, type PointedLine, pointedPage, type Room } from '../page-lines.ts'
+import { type DrawPage, type PointedLine, pointedPage, type Room } from '../page-lines.ts'
 import { ruled } from '../ruled.ts'
 import { fill, wrap } from '../width.ts'
 import { cautions } from '../words/cautions.ts'
@@ -20,31 +20,23 @@ const STRIP = 2
 
 export const scanningPage: DrawPage<ScanningPlace> = (desk, place, room) => {
   const visit = visitOf(desk, place)
-  const strip = room.beside === 0 && room.height >= STRIP_FROM ? STRIP : 0
-  const upper = { ...room, height: room.height - strip }
   const above = [
     headLine(place, room),
     ...tallyLines(visit, room),
     ...entryLines(place, judgedEntry(desk, place), room),
   ]
-  const page = pointedPage(belowLines(desk, place, visit, room), place.pointer - 1, upper, above)
-  const blank = Array.from({ length: Math.max(0, upper.height - page.lines.length) }, (): Line => [])
-  const numbers = toComeLines(visit, room.cells - 2, STRIP, room).map((line): Line => [bit(' '), ...line])
+  const page = pointedPage(belowLines(desk, place, visit, room), place.pointer - 1, room, above)
+  const strip = room.height < STRIP_FROM ? [] : toComeLines(visit, room.cells - 2, STRIP, room)
   return {
     ...page,
-    lines: strip === 0 ? page.lines : [...page.lines, ...blank, ...numbers],
     furthest: scanLines(desk, place).length,
     beside: besideLines(visit, room),
-  } satisfies PageLines
+    strip: strip.map((line): Line => [bit(' '), ...line]),
+  }
 }
 
 const headLine = (place: ScanningPlace, room: Room): Line =>
-  ruled(
-    scanningWords.title(dateInWords(place.day)),
-    cautions.crush.short,
-    scanningWords.method(place.method),
-    room,
-  )
+  ruled(scanningWords.title(shortDate(place.day)), cautions.crush.short, '', room)
 
 /** How many of each result, and how many are still to come, by block. */
 function tallyLines({ tally }: VisitSoFar, { theme, cells }: Room): readonly Line[] {

@@ -15,7 +15,7 @@ import { keptWords, resultNames, scanningWords } from '../words/scanning.ts'
 import { comesTo } from './comes-to.ts'
 
 const NUMBER = 6
-const RESULT = 22
+const RESULT = 24
 
 /** Result, age and twins in a few words. */
 function said(

@@ -31,8 +31,9 @@ export const aheadWords = {
   noVisits: 'Nobody is ready for a check within four months.',
   datesTitle: 'Key dates',
   noDates: 'None within four months.',
-  planned: (ready: number): string => `planned, ${ready} ready`,
+  planned: (ready: number): string => (ready === 0 ? 'planned' : `planned, ${ready} ready`),
   ready: (ready: number): string => `${ready} ready`,
+  tellsShort: 'tells the sires',
   tells: 'tells AI calves from the bull’s',
   /** About the line pointed at. */
   dayTitle: (day: Day): string => `What may come on ${shortDate(day)}`,

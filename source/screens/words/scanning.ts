@@ -4,13 +4,11 @@ import type { CheckMethod, CheckResult } from '../../breeding/facts.ts'
 import type { Unexpected } from '../../morning/scanning/judged.ts'
 import { safeText } from '../../words/safe.ts'
 
-const days = (count: number): string => `${count} ${count === 1 ? 'day' : 'days'}`
-
 const methods: Readonly<Record<CheckMethod, string>> = {
-  ultrasound: 'ultrasound',
+  ultrasound: 'by ultrasound',
   hand: 'by hand',
-  milk: 'milk test',
-  blood: 'blood test',
+  milk: 'by milk test',
+  blood: 'by blood test',
 }
 
 export const resultNames: Readonly<Record<CheckResult, string>> = {
@@ -47,15 +45,15 @@ export const scanningWords = {
     inCalf: (since: string): string => `in calf since ${since}`,
     inCalfUnknown: 'found in calf before',
     served: (when: string, age: number, sire: string): string =>
-      `served ${when}, ${days(age)} ago${sire === '' ? '' : `, ${sire}`}`,
-    servedByBull: (when: string, age: number): string => `served by the bull ${when}, ${days(age)} ago`,
+      `served ${when}, day ${age}${sire === '' ? '' : `, ${sire}`}`,
+    servedByBull: (when: string, age: number): string => `served by the bull ${when}, day ${age}`,
     open: 'not served since she calved',
     checked: (result: string): string => `read today already: ${result}`,
   },
   /** What the result comes to. */
-  toAi: (when: string, sire: string): string => `to AI of ${when}${sire === '' ? '' : `, ${sire}`}`,
-  toAiOrBull: (when: string): string => `to AI of ${when}, or the bull`,
-  toBull: (when: string): string => `to the bull, about ${when}`,
+  toAi: (when: string, sire: string): string => `AI of ${when}${sire === '' ? '' : `, ${sire}`}`,
+  toAiOrBull: (when: string): string => `AI of ${when} or the bull`,
+  toBull: (when: string): string => `the bull, about ${when}`,
   byAge: (when: string): string => `by its age about ${when}`,
   due: (when: string): string => `due ${when}`,
 } as const
