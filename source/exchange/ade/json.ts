@@ -17,6 +17,10 @@ export function textOf(value: unknown): string | undefined {
   return plain === '' ? undefined : plain
 }
 
+/** Words of the farm's own, kept as they are; undefined where there are none. */
+export const wordsOf = (value: unknown): string | undefined =>
+  typeof value === 'string' && value.trim() !== '' ? value : undefined
+
 /** A whole number, also where it was written as text. */
 export function wholeOf(value: unknown): number | undefined {
   const number = typeof value === 'string' && /^\s*\d{1,9}\s*$/.test(value) ? Number(value) : value

@@ -6,7 +6,7 @@ import { calvingEases, certainties, heatSourceOf, methodOf, resultOf, schemes } 
 import type { Found } from './documents.ts'
 import type { Identities } from './identities.ts'
 import { momentIn } from './instants.ts'
-import { idOf, isObject, type Loose, listOf, schemeOf, textOf, wholeOf } from './json.ts'
+import { idOf, isObject, type Loose, listOf, schemeOf, textOf, wholeOf, wordsOf } from './json.ts'
 
 /** What the reading of events needs to know of the herd. */
 export interface Reading {
@@ -70,7 +70,7 @@ function heat({ envelope, resource }: Event): EventFields {
   const visual = isObject(resource.visualDetection) ? resource.visualDetection : {}
   const certainty = Object.entries(certainties).find(([, word]) => word === resource.certainty)?.[0]
   const how = heatSourceOf(resource.heatDetectionMethod, listOf(visual.heatSigns))
-  return [known({ ...envelope, kind: 'heat', how, certainty, signs: textOf(resource.remark) })]
+  return [known({ ...envelope, kind: 'heat', how, certainty, signs: wordsOf(resource.remark) })]
 }
 
 function insemination(event: Event): EventFields | Problem {
@@ -163,7 +163,7 @@ function parturition(event: Event): EventFields | Problem {
 
 function doNotBreed({ envelope, resource }: Event): EventFields {
   const kind = resource.doNotBreed === false ? 'unbar' : 'bar'
-  return [known({ ...envelope, kind, reason: textOf(resource.remark) })]
+  return [known({ ...envelope, kind, reason: wordsOf(resource.remark) })]
 }
 
 /** The first number outside its range, as a problem. */
