@@ -18,10 +18,17 @@ export interface OwnRate extends ServiceResults {
   readonly known: Beta
   /** The rate to use, 0 to 1. */
   readonly mean: number
-  /** The ends to show: 2.5 and 97.5 % quantiles, 0 to 1. */
-  readonly low: number
-  readonly high: number
 }
+
+/**
+ * The ends to show with a rate: 2.5 and 97.5 % quantiles of what is known of it.
+ *
+ * @example rateEnds(own.cowConventional) // { low: 0.47, high: 0.66 }
+ */
+export const rateEnds = ({ known }: OwnRate): { readonly low: number; readonly high: number } => ({
+  low: betaQuantile(0.025, known),
+  high: betaQuantile(0.975, known),
+})
 
 export type OwnConception = Readonly<Record<ServiceClass, OwnRate>>
 
@@ -30,7 +37,7 @@ export type OwnConception = Readonly<Record<ServiceClass, OwnRate>>
  * services move the mean, but never make it surer than the cap.
  *
  * @param results counts by class; a class that is missing has none
- * @returns for each class what is known, its mean, and the ends of its 95 % interval
+ * @returns for each class what is known and its mean
  * @example ownConception(defaultRates, { cowConventional: { held: 30, failed: 20 } }).cowConventional.mean // 0.575
  */
 export function ownConception(
@@ -41,8 +48,7 @@ export function ownConception(
     const { held, failed } = results[name] ?? { held: 0, failed: 0 }
     const prior = { mean: rates.conception[name], weight: rates.priorWeight }
     const known = posterior(prior, { successes: held, failures: failed }, rates.weightCap)
-    const [low, high] = [betaQuantile(0.025, known), betaQuantile(0.975, known)]
-    return [name, { held, failed, known, mean: betaMean(known), low, high }]
+    return [name, { held, failed, known, mean: betaMean(known) }]
   })
   return Object.fromEntries(entries) as Record<ServiceClass, OwnRate>
 }

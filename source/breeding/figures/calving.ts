@@ -87,7 +87,7 @@ export function calvingFigures(members: readonly Member[], book: HerdBook, seaso
   const by = (day: number, target: number, source: string): Figure => {
     const end = plannedStart + day - 1
     return figureOf(calved.filter((one) => one <= end).length, calved.length + waiting.length, {
-      unknown: waiting.length,
+      unknown: waiting.filter(({ now }) => now.today <= end).length,
       target,
       source,
     })

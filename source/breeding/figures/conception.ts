@@ -1,3 +1,4 @@
+import type { ServiceFact, SessionName } from '../facts.ts'
 import { type Figure, figureOf } from './figure.ts'
 import type { ServiceEnd, ServiceResult } from './service-results.ts'
 
@@ -37,6 +38,13 @@ export type Grouping = (typeof groupings)[number]
 /** Calvings from here on are one group. */
 const MANY_CALVINGS = 4
 
+/** The milking of a service: the one recorded, else that of its time. */
+function sessionOf({ session, time }: ServiceFact): SessionName | undefined {
+  if (session !== undefined || time === undefined) return session
+  if (time === 'morning' || time === 'evening') return time
+  return time < '12:00' ? 'morning' : 'evening'
+}
+
 /** The group that a service belongs to. */
 export const keyOf: Readonly<Record<Grouping, (one: OrderedService) => string | undefined>> = {
   order: ({ order }) => String(order),
@@ -44,7 +52,7 @@ export const keyOf: Readonly<Record<Grouping, (one: OrderedService) => string | 
   straw: ({ service }) => service.straw,
   inseminator: ({ service }) => service.facts.findLast((fact) => fact.inseminator !== undefined)?.inseminator,
   parity: ({ service }) => String(Math.min(MANY_CALVINGS, service.parity)),
-  session: ({ service }) => service.facts.findLast((fact) => fact.session !== undefined)?.session,
+  session: ({ service }) => service.facts.map(sessionOf).findLast((session) => session !== undefined),
 }
 
 /** One group; the key is undefined where it was not recorded. Parity 4 is four and more. */

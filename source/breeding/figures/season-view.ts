@@ -178,8 +178,12 @@ export function seasonView(
 /**
  * The season that a block is looked at in on a day: live, else next, else last, as on the morning list.
  *
- * @param block undefined: the first block of the day
+ * @param block undefined: the block that is bred now, else the one that is next, else the one that closes
  * @example seasonShown(book, today, 'autumn')?.matingStart // 24 November 2025
  */
 export const seasonShown = (book: HerdBook, today: Day, block?: string): Season | undefined =>
-  blocksOn(book, today).find((one) => block === undefined || one.block === block)?.season
+  blocksOn(book, today)
+    .filter((one) => block === undefined || one.block === block)
+    .toSorted((a, b) => mostWanted.indexOf(a.phase) - mostWanted.indexOf(b.phase))[0]?.season
+
+const mostWanted: readonly Phase[] = ['ai', 'bull', 'before', 'closing', 'closed']

@@ -1,6 +1,11 @@
 import fc from 'fast-check'
 import { expect, test } from 'vitest'
-import { ownConception, ownHeatSeen, withOwnResults } from '../../../source/breeding/chances/own-results.ts'
+import {
+  ownConception,
+  ownHeatSeen,
+  rateEnds,
+  withOwnResults,
+} from '../../../source/breeding/chances/own-results.ts'
 import { defaultRates } from '../../../source/breeding/chances/rates.ts'
 
 test('without results the guess stands, with the weight of 50 services', () => {
@@ -16,8 +21,8 @@ test('results move the mean; 500 services make it no surer than 100', () => {
   const own = ownConception(defaultRates, { cowConventional: { held: 300, failed: 200 } })
   expect(own.cowConventional.mean).toBeCloseTo((27.5 + 300) / 550, 12)
   expect(own.cowConventional.known.alpha + own.cowConventional.known.beta).toBeCloseTo(100, 9)
-  expect(own.cowConventional.low).toBeLessThan(own.cowConventional.mean - 0.08)
-  expect(own.cowConventional.high).toBeGreaterThan(own.cowConventional.mean + 0.08)
+  expect(rateEnds(own.cowConventional).low).toBeLessThan(own.cowConventional.mean - 0.08)
+  expect(rateEnds(own.cowConventional).high).toBeGreaterThan(own.cowConventional.mean + 0.08)
   expect(own.cowSexed.mean).toBeCloseTo(0.4675, 12)
 })
 
@@ -33,8 +38,8 @@ test('more held never lowers, more failed never raises the mean; the ends hold i
       const mean = (h: number, f: number) =>
         ownConception(defaultRates, { cowSexed: { held: h, failed: f } }).cowSexed
       const here = mean(held, failed)
-      expect(here.low).toBeLessThan(here.mean)
-      expect(here.high).toBeGreaterThan(here.mean)
+      expect(rateEnds(here).low).toBeLessThan(here.mean)
+      expect(rateEnds(here).high).toBeGreaterThan(here.mean)
       expect(mean(held + 1, failed).mean).toBeGreaterThan(here.mean)
       expect(mean(held, failed + 1).mean).toBeLessThan(here.mean)
     }),

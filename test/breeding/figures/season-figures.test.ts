@@ -149,7 +149,9 @@ test('calving pattern and days to the first service', () => {
 
 test('still to calve counts as not known', () => {
   const due = cow(calving(-400), service(-270), pregnant(-230))
-  expect(told(figuresAt(5, [due, cow(calved)]).calving.byDay42)).toBe('1/2 ?1')
+  expect(told(figuresAt(-50, [due, cow(calved)]).calving.byDay42)).toBe('1/2 ?1')
+  // Day 42 of calving is season day -42: who has not calved by then is known not to have.
+  expect(told(figuresAt(5, [due, cow(calved)]).calving.byDay42)).toBe('1/2')
 })
 
 test('a loss takes her back; found in calf by the end, a later loss does not', () => {
