@@ -4,11 +4,10 @@ import { type AnimalRecordFact, HERD, type NewFact } from '../../../breeding/fac
 import { animalColumns } from '../tables/animals.ts'
 import { againstAnimal } from './animal-doubts.ts'
 import type { Herd, PlannedAnimal, PlannedAnimals } from './herd.ts'
+import { isId } from './id-form.ts'
 import { keyedOutcomes } from './keyed.ts'
 import type { PlannedFact, RowOutcome } from './outcome.ts'
 import type { Fields, TableRow } from './rows.ts'
-
-const idForm = /^[0-9A-Za-z][\w.:-]{0,99}$/
 
 /** Sorts the rows of animals.csv into known, new, changed and refused. */
 export function animalOutcomes(rows: readonly TableRow[], herd: Herd): RowOutcome[] {
@@ -30,7 +29,7 @@ export function animalOutcomes(rows: readonly TableRow[], herd: Herd): RowOutcom
 function idOf(number: string, herd: Herd, ids: Set<string>): string {
   const known = herd.book.byNumber.get(number)
   if (known !== undefined) return known.id
-  const id = number === HERD || ids.has(number) || !idForm.test(number) ? herd.newId() : number
+  const id = number === HERD || ids.has(number) || !isId(number) ? herd.newId() : number
   ids.add(id)
   return id
 }

@@ -7,11 +7,11 @@ import { besides, contradicted, type Once, type OnRecord, pairGroup } from './da
 import { agrees, differences } from './differences.ts'
 import { columnOf, factOf, fieldsOf, neededBy } from './fact-fields.ts'
 import type { Herd, PlannedAnimal, PlannedAnimals } from './herd.ts'
+import { isId } from './id-form.ts'
 import type { PlannedFact, RowOutcome } from './outcome.ts'
 import { implausible, inconsistent } from './plausible.ts'
 import type { Fields, TableRow } from './rows.ts'
 
-const idForm = /^[0-9A-Za-z][\w.:-]{0,99}$/
 const ofEveryFact = ['number', 'date', 'time', 'kind', 'id', 'order']
 
 /** A row whose animal is known. */
@@ -68,7 +68,7 @@ function unfitRow(
       ? fault('fact-animal-unknown', path, { column: 'number' }, number)
       : fault('fact-animal-refused', path, { column: 'number', other: refusedAt }, number)
   }
-  if (typeof given.id === 'string' && !idForm.test(given.id))
+  if (typeof given.id === 'string' && !isId(given.id))
     return fault('id-form', path, { column: 'id', value: given.id }, number)
   const kind = given.kind as AnimalFact['kind']
   const foreign = Object.keys(given).find(
