@@ -164,5 +164,7 @@ function ofOutcome(
 function calvedBy(member: Member, plannedStart: Day, day: number, season: Season): Behind[] {
   const calved = calvedBefore(member, plannedStart, season)
   if (calved !== undefined) return [one(member.now, yesNo(calved < plannedStart + day), { day: calved })]
-  return member.then.due === undefined ? [] : [one(member.now, 'unknown', { day: member.then.due })]
+  const { now, then } = member
+  const over = now.today >= plannedStart + day
+  return then.due === undefined ? [] : [one(now, over ? 'no' : 'unknown', { day: then.due })]
 }
