@@ -55,7 +55,7 @@ export const sinceCalving = (standing: Standing): SinceDays =>
 
 /** Day on which she has calved 42 days, as a season day; undefined for maidens and unknown calvings. */
 export const seasonDayReady = (standing: Standing, calvedToServe: number): number | undefined =>
-  standing.waitFrom === undefined || standing.season === undefined
+  standing.maiden || standing.waitFrom === undefined || standing.season === undefined
     ? undefined
     : standing.waitFrom + calvedToServe - standing.season.matingStart
 
