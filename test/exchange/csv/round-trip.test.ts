@@ -14,6 +14,7 @@ import { importPlan, type Sheets } from '../../../source/exchange/csv/import/pla
 import { readSheet } from '../../../source/exchange/csv/reading.ts'
 import { tableNames } from '../../../source/exchange/csv/tables/index.ts'
 import { listJson } from '../../../source/exchange/list/json.ts'
+import { seasonJson } from '../../../source/exchange/season/json.ts'
 import { checkFacts } from '../../../source/herd/check.ts'
 import { newId } from '../../../source/herd/ids.ts'
 import { asFacts } from '../../../source/herd/recording.ts'
@@ -75,6 +76,22 @@ test('a herd that is exported and imported is the same herd on every date', () =
         expect(view(book, date)).toEqual(view(before, date))
     }),
     { numRuns: 100 },
+  )
+}, 120_000)
+
+test('so are its seasons, forecast and all', () => {
+  const season = (facts: readonly Fact[]) => {
+    const book = openBook(facts)
+    const day = isoDay('2025-05-22')
+    const standings = [...book.byNumber.values()].map((animal) => standingOn(book, animal, day))
+    const shown = seasonShown(book, day)
+    return shown && seasonJson(seasonView(book, standings, shown, day))
+  }
+  fc.assert(
+    fc.property(herds, (facts) => {
+      expect(season(imported(newHerd(), sheetsOf(facts)).after)).toEqual(season(facts))
+    }),
+    { numRuns: 25 },
   )
 }, 120_000)
 
