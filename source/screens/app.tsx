@@ -1,9 +1,9 @@
 /** The program on the screen: draws the frame of the session and hands keys on. Thin; what happens is in morning/. */
 import { Box, Text, useIsScreenReaderEnabled } from 'ink'
 import { useRef, useSyncExternalStore } from 'react'
+import { DrawnFrame } from './frame/drawn.tsx'
 import { frameOf } from './frame/frame.ts'
 import { readerLines } from './frame/reader.ts'
-import { rowsOf } from './frame/rows.ts'
 import { useKeys } from './input/use-keys.ts'
 import type { View } from './keys.ts'
 import { bit, Rows } from './line.tsx'
@@ -22,7 +22,15 @@ export function App({ session, theme, size }: { session: Session; theme: Theme; 
     paste: (text) => session.paste(text),
   })
   if (tooSmall(size)) {
-    return <Rows rows={[[bit(screenWords.tooSmall(size.columns, size.rows))]]} theme={theme} size={size} />
+    return (
+      <Box height={size.rows}>
+        <Rows
+          rows={[[bit(screenWords.tooSmall(size.columns, size.rows))]]}
+          width={size.columns}
+          theme={theme}
+        />
+      </Box>
+    )
   }
   const frame = frameOf(desk, size, theme, top.current)
   top.current = frame.top
@@ -36,5 +44,5 @@ export function App({ session, theme, size }: { session: Session; theme: Theme; 
       </Box>
     )
   }
-  return <Rows rows={rowsOf(frame, size, theme)} theme={theme} size={size} />
+  return <DrawnFrame frame={frame} theme={theme} size={size} />
 }

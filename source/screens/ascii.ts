@@ -19,17 +19,20 @@ const replacements: Readonly<Record<string, string>> = {
 const graphemes = new Intl.Segmenter('en', { granularity: 'grapheme' })
 const plain = /^[\x20-\x7e]*$/
 
+/** Whether a text is printable ASCII alone. */
+export const isAscii = (text: string): boolean => plain.test(text)
+
 /**
  * A text in ASCII, as wide as before: accents are left out, what has no likeness becomes a question mark a cell.
  *
  * @example asciiText('Zoë’s 牛') // "Zoe's ??"
  */
 export function asciiText(text: string): string {
-  if (plain.test(text)) return text
+  if (isAscii(text)) return text
   let ascii = ''
   for (const { segment } of graphemes.segment(text)) {
     const bare = replacements[segment] ?? segment.normalize('NFD').replaceAll(/\p{M}/gu, '')
-    ascii += plain.test(bare) ? bare : '?'.repeat(widthOf(segment))
+    ascii += isAscii(bare) ? bare : '?'.repeat(widthOf(segment))
   }
   return ascii
 }

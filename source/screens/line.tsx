@@ -1,8 +1,7 @@
 /** Lines: a screen is made of lines, a line of bits of text with a tone. Made as data, drawn by one component. */
 import { Box, Text } from 'ink'
 import { memo } from 'react'
-import { asciiText } from './ascii.ts'
-import type { Size } from './size.ts'
+import { asciiText, isAscii } from './ascii.ts'
 import type { Theme, Tone } from './theme.ts'
 import { cut, widthOf } from './width.ts'
 
@@ -60,36 +59,67 @@ const sameLine = (a: Line, b: Line): boolean =>
   (a.length === b.length &&
     a.every((one, index) => one.text === b[index]?.text && one.tone === b[index]?.tone))
 
+/**
+ * Stretches of a line of ASCII alone, and of other text. Ink measures every text anew for every frame, which is quick
+ * for ASCII and slow for any other: kept apart, the few signs of a row do not make all of it slow (half the time of a
+ * frame was spent so).
+ */
+export function stretches(line: Line): readonly Line[] {
+  const found: Bit[][] = []
+  let last: boolean | undefined
+  for (const one of line) {
+    const ascii = isAscii(one.text)
+    const open = found.at(-1)
+    if (open !== undefined && ascii === last) open.push(one)
+    else found.push([one])
+    last = ascii
+  }
+  return found
+}
+
 /** One row; never wraps. An empty one still takes its place. A row that reads as before is not drawn again. */
 const Row = memo(
   function Row({ line, theme }: { line: Line; theme: Theme }) {
     if (line.length === 0) return <Text> </Text>
     return (
-      <Text wrap="truncate">
-        {line.map((one, index) =>
-          one.tone === undefined || one.tone === 'plain' ? (
-            one.text
-          ) : (
-            // biome-ignore lint/suspicious/noArrayIndexKey: the place in the line is what a bit is
-            <Text key={index} {...theme.looks[one.tone]}>
-              {one.text}
-            </Text>
-          ),
-        )}
-      </Text>
+      <Box>
+        {stretches(line).map((stretch, index) => (
+          // biome-ignore lint/suspicious/noArrayIndexKey: the place in the row is what a stretch is
+          <Stretch key={index} stretch={stretch} theme={theme} />
+        ))}
+      </Box>
     )
   },
   (before, now) => before.theme === now.theme && sameLine(before.line, now.line),
 )
 
-/** The rows of the whole screen, no more than it has; each has been cut to its width. */
-export function Rows({ rows, theme, size }: { rows: readonly Line[]; theme: Theme; size: Size }) {
+const Stretch = ({ stretch, theme }: { stretch: Line; theme: Theme }) => (
+  <Text wrap="truncate">
+    {stretch.map((one, index) =>
+      one.tone === undefined || one.tone === 'plain' ? (
+        one.text
+      ) : (
+        // biome-ignore lint/suspicious/noArrayIndexKey: the place in the stretch is what a bit is
+        <Text key={index} {...theme.looks[one.tone]}>
+          {one.text}
+        </Text>
+      ),
+    )}
+  </Text>
+)
+
+/** Rows of a page, one below the other, each cut to its width. A page is a box of its own: one that stays is not drawn again. */
+export function Rows({ rows, width, theme }: { rows: readonly Line[]; width: number; theme: Theme }) {
   return (
-    <Box flexDirection="column" width={size.columns} height={size.rows} overflowY="hidden">
-      {rows.slice(0, size.rows).map((line, index) => (
-        // biome-ignore lint/suspicious/noArrayIndexKey: a row is its place on the screen
-        <Row key={index} line={line} theme={theme} />
+    <Box flexDirection="column" width={width} flexShrink={0}>
+      {rows.map((line, index) => (
+        // biome-ignore lint/suspicious/noArrayIndexKey: a row is its place on the page
+        <Row key={index} line={fitted(line, width, theme)} theme={theme} />
       ))}
     </Box>
   )
 }
+
+/** A line as it can be drawn: no wider than its room, in ASCII where there is nothing else. */
+const fitted = (line: Line, width: number, theme: Theme): Line =>
+  cutLine(theme.ascii ? asciiLine(line) : line, width, theme.signs.cut)

@@ -237,7 +237,8 @@ export class Session {
     this.#do(
       sameFacts(all, this.#desk.log) ? { do: 'same-facts', log: all } : { do: 'changed-elsewhere', log: all },
     )
-    this.#tell()
+    // While ticks wait to be settled, the frame that settles them shows this as well.
+    if (this.#desk.unsettled.length === 0) this.#tell()
   }
 
   #tell(): void {

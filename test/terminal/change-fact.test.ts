@@ -6,7 +6,9 @@ import { closeAll, openOn, type Screen } from './support/screen.ts'
 afterEach(closeAll)
 
 const factsOf = (screen: Screen, number: string) =>
-  openBook(screen.session.desk.log).byNumber.get(number)?.happenings.map(({ fact }) => fact) ?? []
+  openBook(screen.session.desk.log)
+    .byNumber.get(number)
+    ?.happenings.map(({ fact }) => fact) ?? []
 
 test('a fact is changed in its form: the old value shows, the old fact stays on record as voided, undo brings it back', async () => {
   const screen = await openOn(herd(), { now, by: 'MK', rows: 30 })

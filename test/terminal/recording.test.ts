@@ -211,9 +211,7 @@ test('a heat on record before the mating start, and with the bull in the bull we
 
   const facts = [...frame(), ...cow('82', 'Moss', 70)]
   const later = await openOn(facts, { now: at('05:15', '2026-06-15'), by: 'MK' })
-  await later.press('unfold')
-  await later.press('down')
-  await later.press('usual')
+  await later.press('unfold', 'last', 'usual')
   expect((later.herd as MemoryHerd).state.facts.at(-1)).toMatchObject({ kind: 'with-bull', about: 'cow-82' })
 })
 

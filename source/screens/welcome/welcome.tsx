@@ -1,5 +1,5 @@
 /** The first screen on the terminal: draws it, hands keys to the reducer, and does what is wished. */
-import { render, useApp, useWindowSize } from 'ink'
+import { Box, render, useApp, useWindowSize } from 'ink'
 import { useRef, useState } from 'react'
 import type { Now } from '../../morning/now.ts'
 import {
@@ -96,5 +96,9 @@ function Root({ now, zone, theme, deeds, platform }: WelcomeScreen) {
   })
   const page = welcomePage(current.current, size, theme)
   most.current = page.most
-  return <Rows rows={page.lines} theme={theme} size={size} />
+  return (
+    <Box height={size.rows} overflowY="hidden">
+      <Rows rows={page.lines.slice(0, size.rows)} width={size.columns} theme={theme} />
+    </Box>
+  )
 }
