@@ -1,4 +1,4 @@
-import { describe } from 'vitest'
+import { describe, expect, test } from 'vitest'
 import {
   bar,
   block,
@@ -13,6 +13,7 @@ import {
   maiden,
   on,
   pregnant,
+  rowAt,
   service,
   suspect,
   table,
@@ -141,6 +142,19 @@ describe('bull-return: a sure heat 18-24 days after his service', () => {
     ['served again by him', cow(fresh, bullService(40), bullService(60)), 61, warned],
     ['in the AI weeks not here', cow(fresh, toBull(-1), bullService(0), heat(20)), 20, 'sweep-bull: by-hand'],
   ])
+})
+
+describe('days count from her service of this season, else from calving', () => {
+  test.each([
+    ['served on s -35', cow(calving(-100), service(-35), heat(-10), toBull(0)), 'service', 45],
+    ['served on s -36', cow(calving(-100), service(-36), heat(-10), toBull(0)), 'calving', 110],
+    ['never served', cow(calving(-100), toBull(0)), 'calving', 110],
+    ['after a late loss', cow(calving(-300), service(-160), loss(-20), toBull(0)), 'loss', 30],
+    ['a maiden', maiden(toBull(0)), undefined, undefined],
+  ])('%s', (_, one, since, days) => {
+    const row = rowAt(10, one)
+    expect([row?.section, row?.since, row?.days, row?.chance]).toEqual(['sweep-bull', since, days, undefined])
+  })
 })
 
 describe('two blocks', () => {

@@ -1,4 +1,4 @@
-import { describe } from 'vitest'
+import { describe, expect, test } from 'vitest'
 import {
   bar,
   block,
@@ -17,6 +17,7 @@ import {
   note,
   on,
   pregnant,
+  rowAt,
   service,
   suspect,
   table,
@@ -155,6 +156,7 @@ describe('unserved-heat: a sure heat of two or three days ago', () => {
     ['on hold', cow(fresh, hold(0), heat(8)), 10, '-'],
     ['left to the bull', cow(fresh, toBull(9), heat(8)), 10, 'sweep-bull: by-hand'],
     ['barred', cow(fresh, bar(0), heat(8)), 10, '-'],
+    ['a maiden not ready', maiden({ ready: false }, heat(8)), 10, '-'],
     ['bull weeks', cow(fresh, heat(41)), 43, 'sweep-bull: window'],
     ['before mating', cow(fresh, heat(-5)), -3, '-'],
     ['seen on s -1, so to be served on s 0', cow(fresh, heat(-1)), 1, row],
@@ -219,6 +221,31 @@ describe('contradiction, until corrected', () => {
     ['a note on a male', cow({ sex: 'M' }, note(-50)), -36, '-'],
     ['a birth date to come, and facts', cow(born(400), fresh, looked(-3)), 0, row],
   ])
+})
+
+describe('what the days of a row count from, by its first reason', () => {
+  test.each([
+    ['in-calf-heat', cow(...inCalf, heat(19)), 20, 'heat', 1],
+    ['served-in-calf', cow(...inCalf, service(10)), 12, 'service', 2],
+    ['overdue', cow(calving(-380), service(-300), pregnant(-250)), -3, 'service', 297],
+    ['calving-unknown', cow(heat(9)), 10, 'heat', 1],
+    ['calved-under-30', cow(calving(-19), heat(9)), 10, 'calving', 29],
+    ['calved-30-41', cow(calving(-20), heat(9)), 10, 'calving', 30],
+    ['short-interval', cow(fresh, service(0), heat(9)), 10, 'service', 10],
+    ['hold', cow(fresh, hold(5), heat(9)), 10, 'heat', 1],
+    ['unserved-heat', cow(fresh, heat(7)), 10, 'heat', 3],
+    ['no-service-fits', cow(calving(-150), pregnant(-20)), 0, undefined, undefined],
+    ['loss', cow(fresh, loss(-50), service(-20), loss(10)), 12, 'loss', 2],
+    ['contradiction', cow(calving(-60), calving(-58)), 0, undefined, undefined],
+  ])('%s', (reason, one, s, since, days) => {
+    const row = rowAt(s, one)
+    expect([row?.reasons[0], row?.since, row?.days, row?.chance]).toEqual([reason, since, days, undefined])
+  })
+
+  test('a planned service that was missed counts from nothing but a heat of these days', () => {
+    const row = rowAt(11, cow(fresh, heat(-10), examined(0, { serveOn: on(10) })))
+    expect([row?.reasons, row?.since]).toEqual([['unserved-heat'], undefined])
+  })
 })
 
 describe('who is in no section but Take care', () => {
