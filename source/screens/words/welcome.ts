@@ -5,8 +5,14 @@ export const welcomeWords = {
   title: 'dawnlist',
   job: 'The morning breeding list of a herd that calves in blocks: whom to serve, watch, check, leave to the bull.',
   choices: {
-    sample: { label: 'Look at the sample herd', more: 'An invented farm on a morning of its fourth week of AI.' },
-    'new-herd': { label: 'Begin a new herd', more: 'A file of your own; animals and seasons are added on the screen.' },
+    sample: {
+      label: 'Look at the sample herd',
+      more: 'An invented farm on a morning of its fourth week of AI.',
+    },
+    'new-herd': {
+      label: 'Begin a new herd',
+      more: 'A file of your own; animals and seasons are added on the screen.',
+    },
     'new-from-tables': {
       label: 'Begin a new herd from CSV tables',
       more: 'animals.csv and what else there is; what they would record is shown first.',

@@ -10,6 +10,7 @@ import {
   cow,
   dayAt,
   fromBull,
+  type Happening,
   hold,
   left,
   maiden,
@@ -23,7 +24,7 @@ const bull = (number: string, more: Record<string, unknown> = {}): Animal => ({
   record: { number, sex: 'M', block: undefined, ready: true, ...more },
   happenings: [],
 })
-const numbered = (number: string, ...given: Parameters<typeof cow>): Animal => cow({ number }, ...given)
+const numbered = (number: string, ...given: readonly Happening[]): Animal => cow({ number }, ...given)
 
 const moveOf = (animals: readonly Animal[], s = 41) => {
   const book = bookOf(animals)
@@ -44,7 +45,7 @@ test('who goes with the bull, who is in calf, who is kept from him and why', () 
     maiden({ number: '8' }),
     maiden({ number: '9', ready: false }),
     numbered('10', calving(-60), left(20)),
-    numbered('11', { block: 'autumn' }, calving(-60)),
+    cow({ number: '11', block: 'autumn' }, calving(-60)),
   ])
   expect(numbers(move.goes)).toEqual(['1', '2', '7', '8'])
   expect(numbers(move.inCalf)).toEqual(['3'])
