@@ -1,6 +1,6 @@
 /**
  * npm run bench              everything
- * npm run bench -- list      only what has this word in its name: list, frame, keys, rows, large, packed
+ * npm run bench -- list      only what has this word in its name: list, frame, keys, rows, added, large, sql, packed
  *
  * Ratios on one machine in one run; nothing here passes or fails, a figure past its bar is marked.
  */
@@ -9,6 +9,7 @@ import { cpus, tmpdir } from 'node:os'
 import { join } from 'node:path'
 import { type Day, dayIso } from '../source/breeding/day.ts'
 import { today } from '../source/commands/today.ts'
+import { factsAdded } from './added.ts'
 import { firstFrames } from './first-frame.ts'
 import { benchDay, benchHerd } from './herd.ts'
 import { saveHerd } from './herd-file.ts'
@@ -17,6 +18,7 @@ import { listProcess } from './list-process.ts'
 import type { Finding } from './measure.ts'
 import { packed } from './packed.ts'
 import { rowsBesideParsing, rowsOfLargeHerds } from './rows.ts'
+import { listBesideSql } from './twin.ts'
 
 const folder = mkdtempSync(join(tmpdir(), 'dawnlist-bench-'))
 
@@ -47,7 +49,9 @@ const measurements: Readonly<Record<string, () => Promise<Finding[]>>> = {
   frame: () => ofHerds(now, firstFrames),
   keys: keysToFrames,
   rows: async () => [await rowsBesideParsing()],
+  added: factsAdded,
   large: rowsOfLargeHerds,
+  sql: async () => [await listBesideSql()],
   packed: async () => [packed()],
 }
 
