@@ -1,6 +1,7 @@
 /** Which screens there are, and what each remembers while it lies open. Data only. */
 import type { Day } from '../breeding/day.ts'
 import type { CheckMethod, CheckResult } from '../breeding/facts.ts'
+import type { FigureName } from '../breeding/figures/behind.ts'
 import type { Change } from '../breeding/forecast/what-if.ts'
 
 /** A screen of lines with a pointer on one of those that can be pointed at. */
@@ -25,7 +26,7 @@ export type SeasonPlace = Pointed & {
   readonly at: 'season'
   readonly block: string | undefined
   readonly part: SeasonPart
-  readonly open: string | undefined
+  readonly open: FigureName | undefined
   readonly change: Change
 }
 /** Flasks, stock, needs, nitrogen. */

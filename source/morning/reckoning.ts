@@ -7,7 +7,7 @@ import type { Day } from '../breeding/day.ts'
 import { type Part, type SeasonView, seasonView } from '../breeding/figures/season-view.ts'
 import type { BlockForecast } from '../breeding/forecast/block.ts'
 import type { BlockDay } from '../breeding/list.ts'
-import type { Season } from '../breeding/season.ts'
+import { dayOfSeason, type Season } from '../breeding/season.ts'
 import { type Standing, standingOn } from '../breeding/standing.ts'
 import { mapInSteps, type Steps } from '../breeding/steps.ts'
 import { aheadReckoning } from './ahead.ts'
@@ -66,11 +66,14 @@ export function wantedBy(desk: Desk): readonly Wanted[] {
     case 'season': {
       const season = blockShown(desk, place.block)?.season
       if (season === undefined) return []
+      const view = viewOf(desk.book, season, desk.page.list.day)
+      const aiOn = desk.page.list.day <= dayOfSeason(season, season.aiEnd)
+      const worth = view?.knows({}) === true ? view.changes : []
       const parts: Readonly<Record<typeof place.part, readonly Part[]>> = {
-        answers: ['figures', {}, { aiWeeks: 1 }],
+        answers: ['figures', {}, ...(aiOn ? [{ aiWeeks: 1 }] : [])],
         figures: ['figures'],
         pictures: ['figures', {}],
-        forecast: [{}, place.change],
+        forecast: [{}, place.change, ...worth],
         empties: ['figures'],
         earlier: ['figures', 'earlier'],
       }

@@ -42,6 +42,8 @@ export interface PointedLine {
   readonly line: Line
   /** The line as it looks with the pointer on it; absent where it cannot be pointed at. */
   readonly pointed?: Line
+  /** So many lines after it belong to it, and are in sight with it where there is room. */
+  readonly after?: number
 }
 
 /**
@@ -60,7 +62,8 @@ export function pointedPage(
   const at = places[Math.min(pointer, places.length - 1)] ?? -1
   const above = kept.slice(0, Math.max(0, room.height - 3))
   const height = room.height - above.length
-  const top = windowFrom(room.before, Math.max(0, at), lines.length, height, 1)
+  const after = Math.min(lines[at]?.after ?? 0, Math.max(0, height - 2))
+  const top = windowFrom(room.before, Math.max(0, at) + after, lines.length, height, 1 + after)
   const shown = lines
     .slice(top, top + height)
     .map(({ line, pointed }, index) => (top + index === at ? (pointed ?? line) : line))

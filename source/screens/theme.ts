@@ -45,6 +45,11 @@ export interface Signs {
   readonly warning: string
   readonly caret: string
   readonly more: { readonly above: string; readonly below: string }
+  /** Of pictures: a bar, what is expected to follow it, a band around a curve, an aim. */
+  readonly bar: string
+  readonly expected: string
+  readonly band: string
+  readonly aim: string
 }
 
 export interface Theme {
@@ -94,6 +99,10 @@ const drawn: Signs = {
   warning: '!',
   caret: '▁',
   more: { above: '▲', below: '▼' },
+  bar: '█',
+  expected: '▒',
+  band: '░',
+  aim: '┼',
 }
 
 const plainSigns: Signs = {
@@ -111,6 +120,10 @@ const plainSigns: Signs = {
   warning: '!',
   caret: '_',
   more: { above: '^', below: 'v' },
+  bar: '#',
+  expected: '=',
+  band: ':',
+  aim: '+',
 }
 
 /**

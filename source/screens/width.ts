@@ -3,7 +3,7 @@ import stringWidth from 'string-width'
 
 const graphemes = new Intl.Segmenter('en', { granularity: 'grapheme' })
 /** ASCII and the signs that lines are drawn with: a cell each, known without asking. */
-const narrow = /^[\x20-\x7e─━│║○●►▲▼▁·–…→’é]*$/
+const narrow = /^[\x20-\x7e─━│║○●►▲▼▁·–…→’é█▒░┼]*$/
 
 /**
  * Cells that a text takes.

@@ -36,7 +36,7 @@ const plain = (line: Line): string =>
   line
     .map((one) => one.text)
     .join('')
-    .replaceAll(/[─━│║▁▲▼○●]+|[-=]{2,}/g, ' ')
+    .replaceAll(/[─━│║▁▲▼○●█▒░┼]+|[-=]{2,}/g, ' ')
     .replaceAll(/\s{2,}/g, ', ')
     .replaceAll(/^[, ]+|[, ]+$/g, '')
 

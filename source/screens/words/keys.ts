@@ -147,6 +147,13 @@ export const keyWords = {
   spoiled: { label: 'spoiled', help: 'Straws spoiled or thrown away.' },
   nitrogen: { label: 'nitrogen', help: 'The depth of the liquid nitrogen, measured.' },
   whole: { label: 'tell more', help: 'Tells all about the line pointed at: the serving card of its straws.' },
+  'look-into': {
+    label: 'look into it',
+    help: 'Looks into the line pointed at: a question, the animals of a figure, a change to try, her page.',
+  },
+  'try-more': { label: 'turn', help: 'In the forecast: more of the line pointed at.' },
+  'try-less': { label: 'turn', help: 'In the forecast: less of the line pointed at.' },
+  'as-planned': { label: 'as planned', help: 'In the forecast: back to the plan.' },
   'his-page': { label: 'his page', help: 'Opens the page of the bull pointed at.' },
   'used-up': { label: 'used up', help: 'Shows the lots that are used up, and folds them away.' },
   'open-day': { label: 'that day’s list', help: 'Opens the list of the day pointed at, to look at.' },

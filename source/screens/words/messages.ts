@@ -37,6 +37,7 @@ const whys: Sentences = {
   'nothing-here': 'There is nothing here to point at.',
   'no-bull-here': 'Point at a bull first.',
   'bull-not-on-record': 'He has no record here: E under G records an animal.',
+  'one-block': 'There is one block only.',
   'none-used-up': 'No straws are used up.',
   ...aheadMessages,
   ...turnOutMessages,
