@@ -34,15 +34,27 @@ function moveOf(
   { block, season, phase, day: s }: BlockDay,
 ): MoveDue | undefined {
   if (season.bullEnd === season.aiEnd) return undefined
-  if (phase === 'ai' && s === season.aiEnd) return moveIn(book, season, list.day)
   if (phase === 'bull') {
     const rows = list.rows.filter((row) => row.block === block && row.reasons[0] === 'window')
     const without = rows.filter((row) => !row.done).length
     return 2 * without > rows.length ? due(season, 'in', without) : undefined
   }
-  if (phase !== 'closing') return undefined
-  const count = withBull(book, season.block, list.day).length
-  return count > 0 ? due(season, 'out', count) : undefined
+  if (phase === 'ai' && s === season.aiEnd) return kept(book, season, list.day, moveIn)
+  return phase === 'closing' ? kept(book, season, list.day, moveOut) : undefined
+}
+
+type Move = (book: HerdBook, season: Season, today: Day) => MoveDue | undefined
+
+const known = new WeakMap<HerdBook, Map<string, { readonly move: MoveDue | undefined }>>()
+
+/** What all animals are asked for is kept, as long as the book is the same. */
+function kept(book: HerdBook, season: Season, today: Day, find: Move): MoveDue | undefined {
+  const ofBook = known.get(book) ?? new Map<string, { readonly move: MoveDue | undefined }>()
+  known.set(book, ofBook)
+  const key = `${season.factId} ${today}`
+  const found = ofBook.get(key) ?? { move: find(book, season, today) }
+  ofBook.set(key, found)
+  return found.move
 }
 
 const due = (season: Season, what: 'in' | 'out', count: number): MoveDue => ({
@@ -59,6 +71,12 @@ function moveIn(book: HerdBook, season: Season, today: Day): MoveDue | undefined
   const { goes } = turnOut(book, season, tomorrow, today)
   const without = goes.filter(({ animal }) => !isWithBull(animal, tomorrow)).length
   return 2 * without > goes.length ? due(season, 'in', without) : undefined
+}
+
+/** A bull is still with some of them. */
+function moveOut(book: HerdBook, season: Season, today: Day): MoveDue | undefined {
+  const count = withBull(book, season.block, today).length
+  return count > 0 ? due(season, 'out', count) : undefined
 }
 
 /** Animals of a block with a bull at the end of a day, and since when. */

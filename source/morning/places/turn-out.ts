@@ -57,7 +57,7 @@ export function placeFor(desk: Desk, block: string, what: TurnOutPlace['what']):
   return { at: 'turn-out', pointer: 0, block, what, day: Math.max(planned, today) as Day, without: [] }
 }
 
-/** What can be pointed at: the bulls, then the animals. */
+/** What can be taken off: the bulls, then the animals. Who does not go can be pointed at below them. */
 export const pointable = (move: Move): readonly string[] => [
   ...move.bulls.map(({ bull }) => bull.id),
   ...move.goes.map(({ animal }) => animal.id),
@@ -108,15 +108,25 @@ const shown = (desk: Desk, place: TurnOutPlace): Step => ({
 
 function toggle(desk: Desk, place: TurnOutPlace, move: Move): Step {
   const her = desk.typed === '' ? undefined : subjectOf(desk)
-  if (her?.whyNot !== undefined) return { desk: { ...desk, said: her.whyNot } }
+  if (her?.whyNot !== undefined) return { desk: { ...desk, typed: '', said: her.whyNot } }
   const ids = pointable(move)
+  if (her === undefined && place.pointer >= ids.length && ids.length > 0)
+    return stays(desk, move, place.pointer - ids.length)
   const id = her === undefined ? ids[Math.min(place.pointer, ids.length - 1)] : her.animal.id
   if (id === undefined || !ids.includes(id))
-    return refused(desk, 'not-of-the-move', { number: her?.animal.number ?? '' })
+    return refused({ ...desk, typed: '' }, 'not-of-the-move', { number: her?.animal.number ?? '' })
   const without = place.without.includes(id)
     ? place.without.filter((one) => one !== id)
     : [...place.without, id]
   return shown(desk, { ...place, without, pointer: ids.indexOf(id) })
+}
+
+/** Why one that does not go stays. */
+function stays(desk: Desk, { kept }: Move, index: number): Step {
+  const one = kept[index]
+  return one === undefined
+    ? refused(desk, 'in-calf-no-bull')
+    : refused(desk, 'kept-from-him', { number: one.standing.animal.number, why: one.reason })
 }
 
 /** The day of the move: within the season, and out not before in. */

@@ -89,5 +89,8 @@ function whyOpen(desk: Desk, standing: Standing): string {
 }
 
 /** One that is kept from him, and why. */
-export const keptLine = (animal: AnimalRecord, why: string, room: Room): Line =>
-  margin(false, ' ', room, [...named(animal, 'plain', room), bit(`  ${why}`)])
+export const keptLine = (animal: AnimalRecord, why: string, pointed: boolean, room: Room): Line =>
+  margin(pointed, ' ', room, [
+    ...named(animal, pointed ? 'pointed' : 'plain', room),
+    bit(`  ${why}`, pointed ? 'pointed' : 'plain'),
+  ])

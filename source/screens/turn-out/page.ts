@@ -80,7 +80,7 @@ function animalLines(desk: Desk, place: TurnOutPlace, move: Move, room: Room): P
   const title = turnOutWords.goesTitle[place.what](move.goes.length - off)
   const none = place.what === 'in' ? turnOutWords.nobodyGoes : turnOutWords.nobodyWith
   return [
-    { line: ruled(title, '', off === 0 ? '' : turnOutWords.off(off), room) },
+    { line: ruled(title, '', off === 0 ? '' : turnOutWords.off[place.what](off), room) },
     ...(move.goes.length === 0 ? [{ line: [bit(`     ${none}`, 'faint')] as Line }] : []),
     ...move.goes.map((going): PointedLine => {
       const left = place.without.includes(going.animal.id)
@@ -100,10 +100,14 @@ function restLines({ kept, inCalf }: Move, room: Room): PointedLine[] {
   const numbers = inCalf.map(({ animal }) => safeText(animal.number)).join(' ')
   return [
     ...(kept.length === 0 ? [] : [{ line: ruled(turnOutWords.keptTitle(kept.length), '', '', room) }]),
-    ...kept.map(({ standing, reason }) => ({ line: keptLine(standing.animal, keptReasons[reason], room) })),
+    ...kept.map(({ standing, reason }) => ({
+      line: keptLine(standing.animal, keptReasons[reason], false, room),
+      pointed: keptLine(standing.animal, keptReasons[reason], true, room),
+    })),
     ...(inCalf.length === 0 ? [] : [{ line: ruled(turnOutWords.inCalfTitle(inCalf.length), '', '', room) }]),
     ...wrap(numbers, room.cells - 6, 40, room.theme.signs.cut).map((line) => ({
       line: [bit(`     ${line}`, 'faint')] as Line,
+      pointed: [bit(`${room.theme.signs.pointer} `, 'light'), bit(`   ${line}`, 'pointed')] as Line,
     })),
   ]
 }

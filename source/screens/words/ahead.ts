@@ -43,10 +43,10 @@ export const aheadWords = {
     `Returns to be expected that day: about ${count < 10 ? count.toFixed(1) : Math.round(count)}.`,
   openDay: 'Enter opens the list of that day.',
   scan: (name: string, day: Day, ready: number): string =>
-    `${animals(ready)} of the ${block(name)} ${ready === 1 ? 'is' : 'are'} ready on ${dateInWords(day)}: served long enough ago, and not seen again so far.`,
+    `${animals(ready)} of the ${block(name)} ${ready === 1 ? 'is' : 'are'} ready on ${dateInWords(day)}.`,
   tellsLong: 'The foetal age then tells calves by AI from calves by the bull.',
   tellsNot: (from: Day, to: Day): string =>
-    `To tell calves by AI from calves by the bull, scan between ${shortDate(from)} and ${shortDate(to)}.`,
+    `To tell AI calves from the bull’s, scan between ${shortDate(from)} and ${shortDate(to)}.`,
   planHow: 'V plans a visit on this day, M moves the planned one to it.',
   cancelHow: 'M on another day moves it there, X takes it out of the plan.',
 } as const

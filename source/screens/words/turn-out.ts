@@ -46,16 +46,19 @@ export const turnOutWords = {
     chosen === 0 ? 'Bulls on hand' : `Bulls on hand: ${chosen} chosen, for ${serve} open`,
   enough: 'enough',
   short: (count: number): string => `too few for ${count} open`,
-  alone: 'one alone: a lame bull costs the season',
+  alone: 'two at least: one may go lame',
   noBulls: 'No bull of the farm is on record: mark him ready in Set-up. Without one the move names no bull.',
   age: (years: number): string => `${plural(years, 'year')} old`,
   young: (serves: number): string => `under two years: ${serves} open at most`,
   ageUnknown: 'birth not known',
   goesTitle: {
     in: (count: number) => `Go with him: ${count}`,
-    out: (count: number) => `With the bull: ${count}`,
+    out: (count: number) => `Taken from him: ${count}`,
   },
-  off: (count: number): string => `${count} taken off`,
+  off: {
+    in: (count: number): string => `${count} left out`,
+    out: (count: number): string => `${count} ${count === 1 ? 'stays' : 'stay'} with him`,
+  },
   nobodyGoes: 'Nobody is left to put with him.',
   nobodyWith: 'No animal of this block is with a bull.',
   already: (count: number): string =>
@@ -98,6 +101,9 @@ export const turnOutMessages: Sentences = {
   'no-bull-weeks': 'This block has no bull weeks: Set-up holds the seasons.',
   'nobody-goes': 'Nobody is left to put with the bull.',
   'nobody-with-bull': 'No animal of this block is with a bull.',
+  'kept-from-him': ({ number = '', why = '' }) =>
+    `${safeText(String(number))} is kept from him: ${keptReasons[why as KeptReason]}. W on her page puts her with him all the same.`,
+  'in-calf-no-bull': 'They are in calf: they need no bull.',
   'not-of-the-move': '{number} does not stand on this list.',
   'move-outside-season': 'That day lies outside the season.',
   'ai-is-over': 'AI is over in this block: it can no longer be made longer.',
