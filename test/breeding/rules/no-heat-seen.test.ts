@@ -97,6 +97,14 @@ describe('no sure heat in the last 24 days, from s 21, calved 42 days or more', 
       27,
       'pregnancy-check: unsure',
     ],
+    [
+      'seen the day after an unsure check that waits for the scanner',
+      cow(calving(-90), unsure(0), heat(1)),
+      26,
+      none24,
+      { scans: [60] },
+    ],
+    ['seen on its day', cow(calving(-90), unsure(0), heat(0)), 26, '-', { scans: [60] }],
     ['served by a bull, not back', cow(calving(-90), bullService(-5)), 22, '-'],
   ])
 })
@@ -106,6 +114,8 @@ describe('empty: checked empty, may be served, no sure heat since', () => {
   table([
     ['the day after', cow(...found), 22, 'no-heat-seen: empty'],
     ['seen since', cow(...found, heat(24)), 30, '-'],
+    ['seen the day after the check', cow(...found, heat(22)), 30, '-'],
+    ['seen on the day of the check', cow(...found, heat(21)), 30, 'no-heat-seen: empty'],
     ['suspect since', cow(...found, suspect(24)), 30, 'no-heat-seen: empty'],
     [
       'an empty result that does not count',
@@ -137,6 +147,8 @@ describe('at risk: from s -28, calved 21 days or more, not examined since', () =
     ['seen in heat as well', cow(hard, heat(-30)), -20, risk],
     ['examined before she calved', cow(examined(-61), hard), -20, risk],
     ['examined since, long ago', cow(hard, examined(-50)), -20, record],
+    ['examined on the day', cow(hard, examined(-60)), -20, record],
+    ['a loss before she calved', cow(calving(-700), loss(-350), calving(-60)), -20, record],
     ['AI weeks', cow(hard, heat(-30)), 10, '-'],
     ['both', cow(hard), -10, 'no-heat-seen: cycling-not-seen at-risk'],
   ])

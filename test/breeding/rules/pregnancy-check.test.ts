@@ -45,6 +45,7 @@ describe('due: the last service is old enough for the method', () => {
     ['milk, day 30', served, 30, due, by('milk')],
     ['milk, a maiden gives none', heifer, 30, '-', by('milk')],
     ['milk, dried off', cow(fresh, service(0), dry(20)), 30, '-', by('milk')],
+    ['milk, dried off on the day she calved', cow(fresh, dry(-60), service(0)), 30, '-', by('milk')],
     ['milk, dried off before she calved', cow(dry(-100), fresh, service(0)), 30, due, by('milk')],
     ['milk, calved 59 days', cow(calving(-26), service(0)), 33, '-', by('milk')],
     ['milk, calved 60 days', cow(calving(-26), service(0)), 34, due, by('milk')],
@@ -130,6 +131,7 @@ describe('heat-in-calf: a sure heat without a service since the last check', () 
     ['weeks ago', cow(...inCalf, heat(10)), 29, 'pregnancy-check: heat-in-calf'],
     ['suspect', cow(...inCalf, suspect(10)), 12, '-'],
     ['checked since', cow(...inCalf, heat(10), pregnant(11)), 12, '-'],
+    ['seen on the day of the check', cow(...inCalf, heat(5)), 12, '-'],
     ['seen before the check', cow(fresh, service(-30), heat(4), pregnant(5)), 12, '-'],
   ])
 })
@@ -172,6 +174,8 @@ describe('final: from B+42 on, not in calf, not calved after B, not checked sinc
     ['which begins on its s -35', never, 330, 'heat-record: none-seen', twoYears],
     ['calved on B', cow(calving(62)), 104, final],
     ['calved after B', cow(calving(63)), 104, '-'],
+    ['lost on B', cow(fresh, service(0), pregnant(40), loss(62)), 104, final],
+    ['lost after B: known to be empty', cow(fresh, service(0), pregnant(40), loss(63)), 104, '-'],
     ['empty on B+41', cow(fresh, empty(103)), 104, final],
     ['empty on B+42', cow(fresh, empty(104)), 105, '-'],
     ['unsure on B+42: asked again after 14 days', cow(fresh, unsure(104)), 118, 'pregnancy-check: unsure'],
