@@ -6,7 +6,6 @@ import type { FormName } from './forms/form.ts'
 import { because, type Message } from './message.ts'
 import { moveAt } from './page.ts'
 import { olderCopyInPlace } from './saving.ts'
-import { usualOf } from './usual.ts'
 
 /** Forms that may be filled in for an animal that has left, or for a male. */
 const forAnyone: readonly FormName[] = ['note']
@@ -77,6 +76,5 @@ function notForHer(desk: Desk, action: Action): Message | undefined {
     return because(placeOf(desk).at === 'animal' ? 'no-usual' : 'not-on-list', { number })
   if (action.do === 'fill-in') return undefined
   if (her.row.done && her.row.section !== 'take-care') return because('already-done', { number })
-  const usual = usualOf(her.row, setting)
-  return 'whyNot' in usual ? because(usual.whyNot, { number }) : undefined
+  return her.row.reasons[0] === 'keep-from-bull' ? because('keep-from-bull', { number }) : undefined
 }

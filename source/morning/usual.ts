@@ -6,11 +6,10 @@ import type { FormName, Setting } from './forms/form.ts'
 import { known } from './forms/reader.ts'
 import { serviceDanger, strawPicks } from './forms/service.ts'
 
-/** What the key does: records facts, asks first, opens a form, or says why nothing is usual here. */
+/** What the key does: records facts, asks first where there is a danger, or opens a form. */
 export type Usual =
   | { readonly facts: readonly NewFact[]; readonly danger?: string }
   | { readonly form: FormName }
-  | { readonly whyNot: string }
 
 /** What a decision asks for: no danger is ticked away with one key. */
 const careForms: Readonly<Partial<Record<Reason, FormName>>> = {
@@ -63,7 +62,6 @@ export function usualOf(row: Row, setting: Setting): Usual {
         facts: [{ kind: 'check', about, date, method: book.policy.checkMethod, result: 'pregnant' }],
       }
     case 'sweep-bull': {
-      if (row.reasons[0] === 'keep-from-bull') return { whyNot: 'keep-from-bull' }
       const bull = bullPicks(book)[0]?.fills.bull
       return { facts: [{ kind: 'with-bull', about, date, ...known({ bull }) }] }
     }

@@ -38,7 +38,6 @@ export function usual(desk: Desk): Step {
   const her = subjectOf(desk)
   if (her.whyNot !== undefined || her.row === undefined) return { desk }
   const does = usualOf(her.row, settingOf(desk, her.animal, her.row))
-  if ('whyNot' in does) return { desk }
   if ('form' in does) return form(desk, does.form)
   if (does.danger !== undefined) {
     return asking(desk, does.danger, does.facts, { tone: 'care', code: 'recorded', facts: does.facts })

@@ -65,8 +65,9 @@ export interface Field {
 /** A suggestion: choosing it fills these fields. */
 export interface Pick {
   readonly fills: Values
-  /** Of straws: how many are left. */
+  /** Of straws: how many are left, and how inbred her calf would be (share 0-1). */
   readonly left?: number
+  readonly inbreeding?: number
 }
 
 /** What every form knows of the herd while it is open. */

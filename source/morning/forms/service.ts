@@ -1,27 +1,37 @@
 import type { ServiceFact, SessionName, StrawKind } from '../../breeding/facts.ts'
 import { daysCalved } from '../../breeding/standing.ts'
 import { stockOn } from '../../breeding/straws/stock.ts'
+import { rankingOf } from '../straw-ranking.ts'
 import type { Form, Pick, Setting, Values } from './form.ts'
 import { FieldReader, known } from './reader.ts'
 
 export const strawKinds: readonly StrawKind[] = ['conventional', 'sexed', 'beef']
 const sessions: readonly (SessionName | '')[] = ['', 'morning', 'evening']
 
-/** Straws that can be chosen: the proposed one, then those in the flask, most straws first. */
-export function strawPicks({ book, now, row }: Setting): readonly Pick[] {
+/** Straws that can be chosen: the proposed one, then those in the flask as they are ranked for her. */
+export function strawPicks({ book, now, row, standing }: Setting): readonly Pick[] {
+  const { ranked } = rankingOf(book, now.day)(standing, undefined)
   const { lots } = stockOn(book, now.day)
-  const seen = new Map<string, { sire: string; kind: string; batch: string; left: number }>()
+  const batches = new Map<string, { sire: string; kind: string; batch: string; left: number }>()
   for (const lot of lots) {
     const key = [lot.sire, lot.straw, lot.batch ?? ''].join(' ')
-    const one = seen.get(key) ?? { sire: lot.sire, kind: lot.straw, batch: lot.batch ?? '', left: 0 }
-    seen.set(key, { ...one, left: one.left + lot.left })
+    const one = batches.get(key) ?? { sire: lot.sire, kind: lot.straw, batch: lot.batch ?? '', left: 0 }
+    batches.set(key, { ...one, left: one.left + lot.left })
   }
-  const proposed = (one: { sire: string; kind: string }): number =>
-    row?.straw?.sire === one.sire && row.straw.straw === one.kind ? 1 : 0
-  return [...seen.values()]
+  const placeOf = (one: { sire: string; kind: string }): number => {
+    if (row?.straw?.sire === one.sire && row.straw.straw === one.kind) return -1
+    const place = ranked.findIndex(({ sire, straw }) => sire === one.sire && straw === one.kind)
+    return place < 0 ? ranked.length : place
+  }
+  return [...batches.values()]
     .filter((one) => one.left > 0)
-    .sort((a, b) => proposed(b) - proposed(a) || b.left - a.left || (a.sire < b.sire ? -1 : 1))
-    .map(({ sire, kind, batch, left }) => ({ fills: { sire, kind, batch }, left }))
+    .map((one) => ({ ...one, place: placeOf(one) }))
+    .sort((a, b) => a.place - b.place || b.left - a.left || (a.sire < b.sire ? -1 : 1))
+    .map(({ sire, kind, batch, left }) => {
+      const known = ranked.find((one) => one.sire === sire && one.straw === kind)
+      const related = known !== undefined && known.generations > 0 ? { inbreeding: known.inbreeding } : {}
+      return { fills: { sire, kind, batch }, left, ...related }
+    })
 }
 
 /** A service by AI: the straw, who served her, when. */
@@ -83,7 +93,7 @@ function proposedInstead({ row }: Setting, sire: string | undefined, straw: stri
 }
 
 /** Why a service of hers should be thought over once more; undefined where nothing speaks against it. */
-export function serviceDanger(values: Values, { standing, row, book }: Setting): string | undefined {
+export function serviceDanger(values: Values, { standing, row, book, now }: Setting): string | undefined {
   if (standing.inCalf) return 'danger-in-calf'
   const calved = daysCalved(standing)
   if (!standing.maiden && calved !== undefined && calved < book.policy.calvedNever) return 'danger-calved'
@@ -91,8 +101,9 @@ export function serviceDanger(values: Values, { standing, row, book }: Setting):
   if (standing.barred) return 'danger-barred'
   if (standing.chancesUsed >= book.policy.chances) return 'danger-chances'
   if (row?.reasons.includes('short-interval')) return 'danger-short-interval'
-  const asProposed = row?.straw !== undefined && row.straw.sire === values.sire
-  if (asProposed && row.warnings.includes('related-12')) return 'danger-related'
+  const { ranked } = rankingOf(book, now.day)(standing, undefined)
+  if (ranked.find((one) => one.sire === values.sire && one.straw === values.kind)?.needsConfirming)
+    return 'danger-related'
   if (row?.warnings.includes('late-return')) return 'danger-late-return'
   if (row?.warnings.includes('unsure')) return 'danger-unsure'
   return undefined

@@ -129,8 +129,12 @@ function shownValue(form: OpenForm, field: Field, value: string): { text: string
       const exact = field.picks?.find((one) =>
         Object.entries(one.fills).every(([name, text]) => (form.values[name] ?? '') === text),
       )
-      const left = (exact ?? pick).left
-      const beside = [whole === safeText(value) ? '' : whole, left === undefined ? '' : formWords.left(left)]
+      const { left, inbreeding } = exact ?? pick
+      const beside = [
+        whole === safeText(value) ? '' : whole,
+        left === undefined ? '' : formWords.left(left),
+        inbreeding === undefined ? '' : formWords.inbreeding(inbreeding),
+      ]
       return { text: safeText(value), beside: beside.filter((part) => part !== '').join(', ') }
     }
     default:

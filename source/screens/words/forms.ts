@@ -137,6 +137,8 @@ export const choiceNames: Readonly<Record<string, string>> = {
 export const formWords = {
   was: (words: string, day: string): string => `On record: ${words}, ${day}`,
   left: (count: number): string => `${count} left`,
+  inbreeding: (share: number): string =>
+    share === 0 ? 'not related to her' : `calf inbred ${(share * 100).toFixed(1)} %`,
   notInFlask: 'not in the flask by the book',
   endless: 'until further notice',
   programFinds: 'the program finds it',
