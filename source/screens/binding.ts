@@ -14,6 +14,8 @@ export interface View {
 /** A screen that nothing is known of. */
 export const noView: View = { rows: 1, furthest: 0 }
 
+/** Stands for every printed character. */
+export const LETTERS: KeyName = 'letters'
 /** The digits, in one binding. */
 export const DIGITS: readonly KeyName[] = ['0', '1', '2', '3', '4', '5', '6', '7', '8', '9']
 

@@ -13,29 +13,12 @@ import { because, type Message } from '../morning/message.ts'
 import type { Now } from '../morning/now.ts'
 import { rowAt } from '../morning/page.ts'
 import { type Reckoning, reckoningOf } from '../morning/reckoning.ts'
-import type { Saving } from '../morning/saving.ts'
 import { sentence } from '../words/index.ts'
+import { type Herd, logOf, sameFacts, savingOf } from './herd.ts'
 import type { KeyName } from './input/split.ts'
 import { bindingOf, meaningOf, type View } from './keys.ts'
 
-/** What the screen needs of an open herd: herd/store.ts has it. */
-export interface Herd {
-  readonly state: HerdState
-  readonly subscribe: (listener: () => void) => () => void
-  readonly record: (facts: readonly NewFact[], by?: string) => Promise<Outcome<readonly Fact[]>>
-  readonly poll: () => Promise<void>
-  /** Saves what is not saved; `overOlder` where the user has said so. */
-  readonly retry: (overOlder?: boolean) => Promise<Outcome<null>>
-  readonly saveCopy: (path: string) => Promise<Outcome<null>>
-}
-export interface HerdState {
-  readonly facts: readonly Fact[]
-  readonly unsaved: readonly Fact[]
-  readonly mode: 'writable' | 'read-only'
-  readonly saving: 'saved' | 'saving' | 'not-saved'
-  readonly trouble: readonly Problem[]
-  readonly problems: readonly Problem[]
-}
+export type { Herd, HerdState } from './herd.ts'
 
 /** What a session is given from outside. */
 export interface Setup {
@@ -262,16 +245,3 @@ const copyMessage = (path: string, outcome: Outcome<null>): Message =>
     : { tone: 'care', code: 'not-copied', values: { sentence: outcome.problems.map(sentence).join(' ') } }
 
 const sameMoment = (a: Now, b: Now): boolean => a.day === b.day && a.time === b.time
-
-const logOf = ({ facts, unsaved }: HerdState): readonly Fact[] =>
-  unsaved.length === 0 ? facts : [...facts, ...unsaved]
-
-const sameFacts = (a: readonly Fact[], b: readonly Fact[]): boolean =>
-  a.length === b.length && a.every((fact, index) => fact === b[index] || fact.id === b[index]?.id)
-
-function savingOf({ mode, saving, unsaved, trouble, problems }: HerdState, sent: number): Saving {
-  if (mode === 'read-only') return { state: 'read-only', waiting: 0, problems }
-  const waiting = unsaved.length + sent
-  const state = saving === 'saved' && waiting > 0 ? 'saving' : saving
-  return { state, waiting, problems: [...trouble, ...problems] }
-}

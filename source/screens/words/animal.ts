@@ -50,6 +50,5 @@ export const animalWords = {
   heat: 'heat',
   checkFrom: (day: number): string => `check ${day}`,
   day: (count: number): string => `day ${count}`,
-  factsTitle: 'All that is on record, newest first',
   nothing: 'Nothing is on record about her.',
 } as const

@@ -210,7 +210,6 @@ export const keyWords = {
 export type KeyMeaning = keyof typeof keyWords
 
 export const helpWords = {
-  title: 'Keys',
   groups: {
     record: 'Recording',
     more: 'More to record, about the row or the number typed',
@@ -218,7 +217,6 @@ export const helpWords = {
     day: 'Other days',
     program: 'The program',
   },
-  notNow: 'not now',
   local:
     'Who may inseminate, scan or treat depends on local law: follow it, and your vet. The list is a reminder, not advice.',
 } as const

@@ -45,19 +45,7 @@ export const screenWords = {
   more: 'more',
   openingTitle: 'Before you start',
   menuTitle: (who: string): string => `Record about ${who}`,
-  why: 'Why',
-  notOnList: 'She is not on this list.',
-  cycle: 'This cycle',
-  chances: (used: number, all: number): string => `${used} of ${all} chances used`,
-  due: (date: string): string => `due ${date}`,
-  inCalf: 'in calf',
-  left: 'has left the herd',
-  facts: 'On record',
-  noFacts: 'Nothing is on record about her.',
   day: (days: number): string => `day ${days}`,
-  today: 'today',
-  block: (block: string): string => `${block} block`,
-  lactation: (parity: number): string => (parity === 0 ? 'maiden' : `lactation ${parity}`),
 } as const
 
 const capital = (text: string): string => text.charAt(0).toUpperCase() + text.slice(1)

@@ -1,0 +1,87 @@
+/** The keys of each screen. */
+import { plusDays } from '../../breeding/day.ts'
+import type { Place } from '../../morning/place.ts'
+import { aheadKeys } from '../ahead/keys.ts'
+import { type Binding, plain } from '../binding.ts'
+import { bullsKeys } from '../bulls/keys.ts'
+import { scanningKeys } from '../scanning/keys.ts'
+import { seasonKeys } from '../season/keys.ts'
+import { setUpKeys } from '../set-up/keys.ts'
+import { strawsKeys } from '../straws/keys.ts'
+import { turnOutKeys } from '../turn-out/keys.ts'
+import { keyWords } from '../words/keys.ts'
+import { anywhere, finding, go, moving, movingWithin } from './moving.ts'
+import { recording, takingBack } from './recording.ts'
+
+/** The keys of a screen of its own, and those that every such screen has. */
+const own = (keys: readonly Binding[]): readonly Binding[] => {
+  const taken = new Set(keys.flatMap((binding) => binding.keys))
+  const common = [
+    ...movingWithin,
+    ...takingBack,
+    go,
+    ...anywhere.map((binding) => (binding.name === 'back' ? { ...binding, foot: 9 } : binding)),
+  ]
+  return [...keys, ...common.filter((binding) => !binding.keys.some((key) => taken.has(key)))]
+}
+
+export const screens: Readonly<Record<Place['at'], readonly Binding[]>> = {
+  ahead: own(aheadKeys),
+  season: own(seasonKeys),
+  straws: own(strawsKeys),
+  bulls: own(bullsKeys),
+  scanning: own(scanningKeys),
+  'turn-out': own(turnOutKeys),
+  'set-up': own(setUpKeys),
+  'morning-list': [
+    ...recording,
+    plain('menu', ['m'], { do: 'slip', slip: 'menu' }, { group: 'more', foot: 9 }),
+    ...takingBack,
+    ...moving,
+    plain('next-section', ['tab'], { do: 'section', by: 1 }, { group: 'move' }),
+    plain('previous-section', ['shift+tab'], { do: 'section', by: -1 }, { group: 'move' }),
+    ...finding,
+    plain('unfold', ['O'], { do: 'unfold' }, { group: 'move' }),
+    {
+      name: 'day-before',
+      keys: [','],
+      does: (desk) => ({ do: 'day', day: plusDays(desk.page.list.day, -1) }),
+      group: 'day',
+    },
+    {
+      name: 'day-after',
+      keys: ['.'],
+      does: (desk) => ({ do: 'day', day: plusDays(desk.page.list.day, 1) }),
+      group: 'day',
+    },
+    { name: 'today', keys: ['t'], does: (desk) => ({ do: 'day', day: desk.now.day }), group: 'day' },
+    plain('some-day', ['d'], { do: 'slip', slip: 'day' }, { group: 'day' }),
+    plain('initials', ['i'], { do: 'slip', slip: 'initials' }, { group: 'program' }),
+    go,
+    ...anywhere,
+  ],
+  animal: [
+    ...recording.filter((binding) => binding.name !== 'look-all'),
+    {
+      name: 'change-fact',
+      keys: ['enter'],
+      does: (desk) => (desk.typed === '' ? { do: 'change-fact' } : { do: 'open-animal' }),
+      label: (desk) => (desk.typed === '' ? undefined : keyWords['open-animal'].label),
+      group: 'record',
+      foot: 4,
+    },
+    plain('void', ['x'], { do: 'void' }, { group: 'record', foot: 3 }),
+    plain('menu', ['m'], { do: 'slip', slip: 'menu' }, { group: 'more', foot: 2 }),
+    ...takingBack,
+    ...moving,
+    ...finding.filter((binding) => binding.name !== 'open-animal'),
+    plain('initials', ['i'], { do: 'slip', slip: 'initials' }, { group: 'program' }),
+    go,
+    ...anywhere.map((binding) => (binding.name === 'back' ? { ...binding, foot: 1 } : binding)),
+  ],
+  help: [
+    ...movingWithin,
+    plain('back', ['esc', '?', 'enter'], { do: 'back' }, { foot: 1 }),
+    plain('quit', ['q'], { do: 'leave', how: 'quit' }, { foot: 2 }),
+  ],
+}
