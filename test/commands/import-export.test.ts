@@ -75,7 +75,7 @@ test('a herd that is exported and imported prints the same lists and animals', a
       expect(JSON.parse(copy?.out ?? '')).toEqual(JSON.parse(her?.out ?? ''))
     }
   }
-}, 120_000)
+})
 
 test('export never writes over something else unless told to, and never half', async () => {
   const folder = new Folder()

@@ -83,7 +83,7 @@ test('export --ade and import --ade: read back it is known, in another herd it i
   )
   expect(folder.run('import', 'other.json', '--ade', 'ade', '--write').out).toContain('nothing to record')
   expect(folder.run('draft', 'other.json', '--date', '2026-05-06').out).toBe('')
-}, 60_000)
+})
 
 test('wrong usage, and what cannot be read', async () => {
   const folder = new Folder()

@@ -4,13 +4,16 @@ import { mkdtempSync, rmSync, writeFileSync } from 'node:fs'
 import { tmpdir } from 'node:os'
 import { join } from 'node:path'
 import { fileURLToPath } from 'node:url'
-import { onTestFinished } from 'vitest'
+import { onTestFinished, vi } from 'vitest'
 import { HERD } from '../../../source/breeding/facts.ts'
 import { runWords } from '../../../source/commands/run.ts'
 import { createHerdFile } from '../../../source/herd/create.ts'
 import { sentence } from '../../../source/words/index.ts'
 
 const entry = fileURLToPath(new URL('../../../source/entry.ts', import.meta.url))
+
+/** Each run starts a program of its own, which takes seconds where the machine is busy. */
+vi.setConfig({ testTimeout: 180_000 })
 
 export interface Ended {
   readonly status: number | null

@@ -1,5 +1,5 @@
 import fc from 'fast-check'
-import { describe, expect, test } from 'vitest'
+import { describe, expect, test, vi } from 'vitest'
 import { openBook } from '../../../source/breeding/book.ts'
 import type { Fact, NewFact } from '../../../source/breeding/facts.ts'
 import { readDocuments } from '../../../source/exchange/ade/documents.ts'
@@ -10,6 +10,8 @@ import { harmlessJson } from '../../../source/herd/escape.ts'
 import { asFacts } from '../../../source/herd/recording.ts'
 import { at, counter, counts, cow, herd, refusals, today } from '../csv/support/herd.ts'
 import { farm, herds } from '../csv/support/herds.ts'
+
+vi.setConfig({ testTimeout: 180_000 })
 
 type Files = Readonly<Record<string, unknown>>
 

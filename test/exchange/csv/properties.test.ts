@@ -1,10 +1,12 @@
 import fc from 'fast-check'
-import { expect, test } from 'vitest'
+import { expect, test, vi } from 'vitest'
 import { openBook } from '../../../source/breeding/book.ts'
 import type { Fact } from '../../../source/breeding/facts.ts'
 import { checkFacts } from '../../../source/herd/check.ts'
 import { counts, cow, type Files, herd, imported, refusals } from './support/herd.ts'
 import { fileOf, type Tables, tables } from './support/tables.ts'
+
+vi.setConfig({ testTimeout: 180_000 })
 
 const start = () =>
   herd(
@@ -35,7 +37,7 @@ test('what is planned is always accepted by the schema, and each row counts once
       for (const [name, numbers] of Object.entries(counts(result)))
         expect(numbers.reduce((sum, each) => sum + each, 0)).toBe((typed[name]?.length ?? 0) - 1)
     }),
-    { numRuns: 500 },
+    { numRuns: 250 },
   )
 })
 
@@ -49,7 +51,7 @@ test('reading files twice adds nothing, whatever stood in the herd before', () =
       expect(refusals(twice)).toEqual(refusals(once))
       for (const numbers of Object.values(counts(twice))) expect([numbers[0], numbers[2]]).toEqual([0, 0])
     }),
-    { numRuns: 1000 },
+    { numRuns: 300 },
   )
 })
 
@@ -88,7 +90,7 @@ test('the order of the rows does not matter', () => {
       expect(withoutMadeIds(other.facts)).toEqual(withoutMadeIds(one.facts))
       expect(counts(other)).toEqual(counts(one))
     }),
-    { numRuns: 500 },
+    { numRuns: 250 },
   )
 })
 

@@ -1,5 +1,5 @@
 import fc from 'fast-check'
-import { expect, test } from 'vitest'
+import { expect, test, vi } from 'vitest'
 import { type HerdBook, openBook } from '../../../source/breeding/book.ts'
 import { isoDay } from '../../../source/breeding/day.ts'
 import type { Fact, NewFact } from '../../../source/breeding/facts.ts'
@@ -19,6 +19,8 @@ import { checkFacts } from '../../../source/herd/check.ts'
 import { newId } from '../../../source/herd/ids.ts'
 import { asFacts } from '../../../source/herd/recording.ts'
 import { farm, herds } from './support/herds.ts'
+
+vi.setConfig({ testTimeout: 180_000 })
 
 const today = isoDay('2026-06-01')
 const at = new Date('2026-06-01T05:00:00Z')
@@ -77,7 +79,7 @@ test('a herd that is exported and imported is the same herd on every date', () =
     }),
     { numRuns: 100 },
   )
-}, 120_000)
+})
 
 test('so are its seasons, forecast and all', () => {
   const season = (facts: readonly Fact[]) => {
@@ -93,7 +95,7 @@ test('so are its seasons, forecast and all', () => {
     }),
     { numRuns: 25 },
   )
-}, 120_000)
+})
 
 test('exporting the imported herd writes the same files', () => {
   fc.assert(

@@ -2,7 +2,7 @@ import { execFileSync, spawnSync } from 'node:child_process'
 import { mkdtempSync, rmSync, writeFileSync } from 'node:fs'
 import { tmpdir } from 'node:os'
 import { join } from 'node:path'
-import { expect, onTestFinished, test } from 'vitest'
+import { expect, onTestFinished, test, vi } from 'vitest'
 import { openBook } from '../../../source/breeding/book.ts'
 import { isoDay } from '../../../source/breeding/day.ts'
 import type { NewFact } from '../../../source/breeding/facts.ts'
@@ -11,6 +11,8 @@ import { type SheetContent, sheetContent } from '../../../source/exchange/sheet/
 import { sheetHtml } from '../../../source/exchange/sheet/html.ts'
 import { sheetText } from '../../../source/exchange/sheet/text.ts'
 import { cow, herd } from '../csv/support/herd.ts'
+
+vi.setConfig({ testTimeout: 180_000 })
 
 const season: NewFact = {
   about: 'herd',
