@@ -47,6 +47,21 @@ export const strawReasonWords: Readonly<Record<StrawReasonCode, string>> = {
  */
 export const strawReason = ({ code, values }: StrawReason): string => filled(strawReasonWords[code], values)
 
+/**
+ * The relationship of a proposed sire, in a sentence.
+ *
+ * @param inbreeding of the calf, 0-1, @param generations of ancestors that are known of both
+ * @example strawCalf({ inbreeding: 0.0078, generations: 3 }) // 'The calf would be inbred 0.8 %; 3 generations …'
+ */
+export const strawCalf = ({
+  inbreeding,
+  generations,
+}: {
+  readonly inbreeding: number
+  readonly generations: number
+}): string =>
+  `The calf would be inbred ${(100 * inbreeding).toFixed(1)} %; ${generations === 1 ? '1 generation' : `${generations} generations`} of both known in full.`
+
 /** What is odd about the stock. */
 export const strawSentences: Sentences = {
   'service-without-stock':

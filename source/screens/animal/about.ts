@@ -12,7 +12,7 @@ import type { Desk } from '../../morning/desk.ts'
 import { dateInWords, shortDate } from '../../words/dates.ts'
 import { reasonWords, sectionNames, warningWords } from '../../words/list.ts'
 import { safeText } from '../../words/safe.ts'
-import { strawReason } from '../../words/straws.ts'
+import { strawCalf, strawReason } from '../../words/straws.ts'
 import { bit, type Line } from '../line.tsx'
 import type { Theme, Tone } from '../theme.ts'
 import { wrap } from '../width.ts'
@@ -135,6 +135,8 @@ export function strawLines(about: About): Line[] {
   if (row?.straw !== undefined)
     lines.push([bit(animalWords.straw), bit(`${safeText(row.straw.sire)} ${row.straw.straw}`, 'strong')])
   for (const reason of choice?.reasons ?? []) lines.push(...paragraph(about, strawReason(reason), 'faint', 2))
+  if (choice?.sire !== undefined && choice.sire.straw !== 'beef')
+    lines.push(...paragraph(about, strawCalf(choice.sire), 'faint', 2))
   return lines
 }
 

@@ -1,19 +1,26 @@
 /** Why a straw is proposed for an animal on the list shown. */
 import type { Row } from '../../breeding/list.ts'
+import { placesOf } from '../../breeding/places.ts'
 import type { Standing } from '../../breeding/standing.ts'
+import type { RankedStraw } from '../../breeding/straws/rank.ts'
 import type { StrawReason } from '../../breeding/straws/reason.ts'
 import type { Desk } from '../../morning/desk.ts'
 import { rankingOf } from '../../morning/straw-ranking.ts'
 
-/** Reasons of the proposed kind and of the proposed sire; undefined where no straw is proposed. */
-export function strawFor(
-  desk: Desk,
-  standing: Standing,
-  row: Row | undefined,
-): { readonly reasons: readonly StrawReason[] } | undefined {
+export interface StrawWhy {
+  /** Of the proposed kind and of the proposed sire. */
+  readonly reasons: readonly StrawReason[]
+  /** What is proposed, with the inbreeding of the calf; undefined where it has gone from the flask since. */
+  readonly sire: RankedStraw | undefined
+}
+
+/** Why the straw of her row is this one, at the milking where she is served; undefined where none is proposed. */
+export function strawFor(desk: Desk, standing: Standing, row: Row | undefined): StrawWhy | undefined {
   const straw = row?.straw
   if (straw === undefined) return undefined
-  const { proposal, ranked } = rankingOf(desk.book, desk.page.list.day)(standing, undefined)
+  const [place] = placesOf(desk.book, [standing])
+  const { serving } = place?.takeCare ?? place?.further ?? {}
+  const { proposal, ranked } = rankingOf(desk.book, desk.page.list.day)(standing, serving)
   const sire = ranked.find((one) => one.sire === straw.sire && one.straw === straw.straw)
-  return { reasons: [...proposal.reasons, ...(sire?.reasons.slice(1) ?? [])] }
+  return { reasons: [...proposal.reasons, ...(sire?.reasons.slice(1) ?? [])], sire }
 }
