@@ -2,6 +2,7 @@
 import type { Desk } from '../morning/desk.ts'
 import type { Line } from './line.tsx'
 import { windowFrom } from './size.ts'
+import type { PlacedTable } from './table.ts'
 import type { Theme } from './theme.ts'
 
 export interface PageLines {
@@ -14,6 +15,8 @@ export interface PageLines {
   /** Lines for the page beside, on a wide screen. */
   readonly beside?: readonly Line[]
   /** Lines for the strip below, on a narrow one; at most four are shown. */
+  /** A table among the lines; they say the same in plain text. */
+  readonly table?: PlacedTable
   readonly strip?: readonly Line[]
 }
 

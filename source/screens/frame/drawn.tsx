@@ -1,8 +1,9 @@
 /** A frame drawn: head, page, the page beside it behind the fold, keys. */
 import { Box, Text } from 'ink'
-import { memo } from 'react'
-import { Rows } from '../line.tsx'
+import { lazy, memo, Suspense } from 'react'
+import { type Line, Rows } from '../line.tsx'
 import type { Size } from '../size.ts'
+import { tableHeight } from '../table.ts'
 import type { Theme } from '../theme.ts'
 import type { Frame } from './frame.ts'
 
@@ -14,7 +15,7 @@ export function DrawnFrame({ frame, theme, size }: { frame: Frame; theme: Theme;
     <Box flexDirection="column" width={size.columns} height={size.rows} overflowY="hidden">
       <Rows rows={frame.head} width={size.columns} theme={theme} />
       <Box height={page.length} flexShrink={0}>
-        <Rows rows={page} width={first} theme={theme} />
+        <Page rows={page} table={frame.table} width={first} theme={theme} />
         {second === 0 ? null : (
           <>
             <Fold rows={page.length} theme={theme} />
@@ -23,6 +24,30 @@ export function DrawnFrame({ frame, theme, size }: { frame: Frame; theme: Theme;
         )}
       </Box>
       <Rows rows={[frame.foot]} width={size.columns} theme={theme} />
+    </Box>
+  )
+}
+
+const TableInset = lazy(() => import('../table-inset.tsx'))
+
+interface PageRows {
+  readonly rows: readonly Line[]
+  readonly table: Frame['table']
+  readonly width: number
+  readonly theme: Theme
+}
+
+/** The rows of the page; where a table stands among them it is drawn in the place of its lines. */
+function Page({ rows, table, width, theme }: PageRows) {
+  if (table === undefined) return <Rows rows={rows} width={width} theme={theme} />
+  const end = table.at + tableHeight(table.table)
+  return (
+    <Box flexDirection="column" width={width} flexShrink={0}>
+      <Rows rows={rows.slice(0, table.at)} width={width} theme={theme} />
+      <Suspense fallback={<Rows rows={rows.slice(table.at, end)} width={width} theme={theme} />}>
+        <TableInset table={table.table} theme={theme} />
+      </Suspense>
+      <Rows rows={rows.slice(end)} width={width} theme={theme} />
     </Box>
   )
 }

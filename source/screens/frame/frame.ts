@@ -11,6 +11,7 @@ import { type PageLines, type Room, wholePage } from '../page-lines.ts'
 import { pages, type Size, windowFrom } from '../size.ts'
 import { openingLines } from '../slips/opening.ts'
 import { slipLines } from '../slips/slip.ts'
+import { type PlacedTable, tableHeight } from '../table.ts'
 import type { Theme } from '../theme.ts'
 import { screenWords } from '../words/screen.ts'
 import { foot, said } from './foot.ts'
@@ -26,6 +27,8 @@ export interface Frame {
   readonly below: readonly Line[]
   readonly foot: Line
   readonly widths: { readonly first: number; readonly second: number }
+  /** A table among the lines of the body. */
+  readonly table?: PlacedTable
   /** What the keys are told of the screen. */
   readonly view: View
   /** First line of the window on the page, to begin the next frame from. */
@@ -77,6 +80,9 @@ export function frameOf(desk: Desk, size: Size, theme: Theme, top: number): Fram
     widths,
     view,
     top: page.top,
+    ...(page.table === undefined || page.table.at + tableHeight(page.table.table) > height
+      ? {}
+      : { table: page.table }),
   }
 }
 

@@ -5,11 +5,10 @@ import type { Figure } from '../../breeding/figures/figure.ts'
 import type { SeasonFigures } from '../../breeding/figures/season-figures.ts'
 import { figuresShown } from '../../morning/places/season.ts'
 import { figureWords, intervalNames } from '../../words/season.ts'
-import { bit, type Line } from '../line.tsx'
-import { type Room, wholePage } from '../page-lines.ts'
+import { bit } from '../line.tsx'
+import type { Room } from '../page-lines.ts'
 import { ruled } from '../ruled.ts'
-import { type Table, tableLines } from '../table.ts'
-import { movedIn } from '../text.ts'
+import { type Table, tableHeight, tableLines, tableWithin } from '../table.ts'
 import { seasonWords } from '../words/season.ts'
 import { saysNothing } from './figures.ts'
 import { type DrawPart, reckoningPage } from './part.ts'
@@ -18,14 +17,22 @@ export const earlierPage: DrawPart = (part) => {
   const { desk, place, room, kept } = part
   const view = figuresShown(desk, place)?.view
   if (view?.knows('earlier') !== true) return reckoningPage(part)
-  const lines: readonly Line[] = [
-    ruled(seasonWords.earlier, '', '', room),
-    ...movedIn(tableLines(earlierTable([view.figures, ...view.earlier], room), room.theme), 2),
-    ...(view.earlier.length === 0 ? [[bit(` ${seasonWords.noEarlier}`, 'faint')]] : []),
-  ]
-  const below = { ...room, height: Math.max(1, room.height - kept.length) }
-  const page = wholePage(lines, below, place.pointer)
-  return { ...page, lines: [...kept, ...page.lines] }
+  const whole = earlierTable([view.figures, ...view.earlier], room)
+  const head = [...kept, ruled(seasonWords.earlier, '', '', room)]
+  const lines = Math.max(2, room.height - head.length)
+  const furthest = Math.max(0, tableHeight(whole) - lines)
+  const top = Math.min(place.pointer, furthest)
+  const table = tableWithin(whole, lines, top)
+  return {
+    lines: [
+      ...head,
+      ...tableLines(table, room.theme),
+      ...(view.earlier.length === 0 ? [[bit(` ${seasonWords.noEarlier}`, 'faint')]] : []),
+    ],
+    table: { table, at: head.length },
+    furthest,
+    top: 0,
+  }
 }
 
 const figures: readonly (readonly [string, (of: SeasonFigures) => Figure])[] = [
@@ -41,17 +48,19 @@ const figures: readonly (readonly [string, (of: SeasonFigures) => Figure])[] = [
   [figureWords.calved_by_day_42.label, ({ calving }) => calving.byDay42],
 ]
 
+/** Cells of the names and of a season. */
+const LABEL = 26
+const COLUMN = 17
+
 /** Figures down, seasons across, the latest first; as many as there is room for. */
 export function earlierTable(seasons: readonly SeasonFigures[], { cells }: Room): Table {
-  const label = cells < 70 ? 22 : 25
-  const column = cells < 70 ? 12 : 17
-  const shown = seasons.slice(0, Math.max(1, Math.floor((cells - label - 2) / column)))
+  const shown = seasons.slice(0, Math.max(1, Math.floor((cells - LABEL) / COLUMN)))
   return {
     columns: [
-      { name: '', cells: label },
+      { name: '', cells: LABEL },
       ...shown.map(({ season }, index) => ({
         name: `${calendarOf(season.matingStart).year}${index === 0 ? ` ${seasonWords.toDate}` : ''}`,
-        cells: column,
+        cells: COLUMN,
         side: 'right' as const,
       })),
     ],
@@ -59,16 +68,14 @@ export function earlierTable(seasons: readonly SeasonFigures[], { cells }: Room)
       [bit(seasonWords.cohort), ...shown.map(({ cohort }) => bit(String(cohort)))],
       ...figures.map(([name, of]) => [
         bit(name),
-        ...shown.map((one, index) => bit(shareWords(of(one), column), index === 0 ? 'strong' : 'plain')),
+        ...shown.map((one, index) => bit(shareWords(of(one)), index === 0 ? 'strong' : 'plain')),
       ]),
     ],
   }
 }
 
-/** `72 % 116/162`; on a narrow screen the share alone, with its denominator. */
-const shareWords = (figure: Figure, cells: number): string =>
+/** `72 % 116/162` */
+const shareWords = (figure: Figure): string =>
   saysNothing(figure)
     ? seasonWords.noneYet
-    : cells < 15
-      ? `${seasonWords.percent(figure.percent)} of ${figure.denominator}`
-      : `${seasonWords.percent(figure.percent)} ${figure.numerator}/${figure.denominator}`
+    : `${seasonWords.percent(figure.percent)} ${figure.numerator}/${figure.denominator}`

@@ -12,7 +12,7 @@ import { assumptionWords, changeWords } from '../../words/season.ts'
 import { type Bit, bit, type Line } from '../line.tsx'
 import { type PointedLine, pointedPage, type Room, wholePage } from '../page-lines.ts'
 import { ruled } from '../ruled.ts'
-import { type Table, tableLines } from '../table.ts'
+import { type Table, tableLines, tableWithin } from '../table.ts'
 import { movedIn, paragraph, parted, pointable } from '../text.ts'
 import type { Theme } from '../theme.ts'
 import { fill } from '../width.ts'
@@ -20,6 +20,8 @@ import { knobWords, seasonWords } from '../words/season.ts'
 import { comparedWords } from './answer-words.ts'
 import { type DrawPart, reckoningPage } from './part.ts'
 
+/** Lines that stay for what can be tried. */
+const LEAST = 3
 /** Lines of a page on which there is room for a strip below it. */
 const ROOMY = 18
 
@@ -47,7 +49,11 @@ export const forecastPage: DrawPart = (part) => {
         ),
     room,
   )
-  const table = tableLines(aheadTable(view, forecast, changed, place.change, room), theme)
+  const above = [...kept, head]
+  const table = tableWithin(
+    aheadTable(view, forecast, changed, place.change, room),
+    room.height - LEAST - above.length,
+  )
   const entries = tryEntries(view)
   const lines = [
     ...knobLines(view, forecast, place.change, room),
@@ -57,7 +63,8 @@ export const forecastPage: DrawPart = (part) => {
   const entry = tryAt(desk, place)
   const told = (width: number): readonly Line[] => toldOf(view, forecast, entry, width, theme)
   return {
-    ...pointedPage(lines, place.pointer, room, [...kept, head, ...movedIn(table)]),
+    ...pointedPage(lines, place.pointer, room, [...above, ...tableLines(table, theme)]),
+    table: { table, at: above.length },
     beside: told(room.beside),
     strip:
       entry?.is === 'worth' && room.height >= ROOMY
@@ -114,13 +121,17 @@ function aheadTable(
   const isIn = view.s > view.season.aiEnd
   return {
     columns: [
-      { name: '', cells: narrow ? 22 : 26 },
-      { name: seasonWords.likely, cells: 7, side: 'right' },
-      { name: band, cells: narrow ? 12 : 18, side: 'right' },
+      { name: '', cells: narrow ? 22 : 27 },
+      { name: seasonWords.likely, cells: 8, side: 'right' },
+      { name: band, cells: narrow ? 11 : 18, side: 'right' },
       ...(tries
         ? [
-            { name: seasonWords.whatIf, cells: 8, side: 'right' as const },
-            { name: narrow ? '' : seasonWords.bandShort, cells: narrow ? 10 : 12, side: 'right' as const },
+            {
+              name: narrow ? seasonWords.if : seasonWords.whatIf,
+              cells: narrow ? 8 : 9,
+              side: 'right' as const,
+            },
+            { name: narrow ? '' : seasonWords.bandShort, cells: narrow ? 11 : 12, side: 'right' as const },
           ]
         : []),
     ],

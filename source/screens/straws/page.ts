@@ -17,7 +17,7 @@ import { cut, fill } from '../width.ts'
 import { cautions } from '../words/cautions.ts'
 import { screenWords } from '../words/screen.ts'
 import { kindNames, strawsWords } from '../words/straws.ts'
-import { supplyLines } from './supply.ts'
+import { supplyPart } from './supply.ts'
 import { entryLines, shortEntry } from './told.ts'
 
 export const strawsPage: DrawPage<StrawsPlace> = (desk, place, room) => {
@@ -29,7 +29,8 @@ export const strawsPage: DrawPage<StrawsPlace> = (desk, place, room) => {
   const beside = entry === undefined ? [] : entryLines(desk, entry, room.beside, theme)
   const strip = entry === undefined ? [] : movedIn(shortEntry(desk, entry, cells - 2, theme))
   const lines = [...nitrogenPart(entries, desk, room), ...lotsPart(entries, desk, room)]
-  return { ...pointedPage(lines, place.pointer, room, supplyLines(desk, room)), beside, strip }
+  const supply = supplyPart(desk, room)
+  return { ...pointedPage(lines, place.pointer, room, supply.lines), table: supply.table, beside, strip }
 }
 
 function nitrogenPart(entries: readonly StrawsEntry[], desk: Desk, room: Room): PointedLine[] {

@@ -11,23 +11,27 @@ import { shortDate } from '../../words/dates.ts'
 import { bit, type Line } from '../line.tsx'
 import type { Room } from '../page-lines.ts'
 import { ruled } from '../ruled.ts'
+import { type PlacedTable, type Table, tableLines } from '../table.ts'
 import { movedIn, paragraph } from '../text.ts'
 import type { Theme, Tone } from '../theme.ts'
-import { fill } from '../width.ts'
 import { kindNames, strawsWords } from '../words/straws.ts'
 
 /** Lines of a page on which there is room for the heifers. */
 const ROOMY = 14
 
-/** The heading and the lines below it. */
-export function supplyLines(desk: Desk, room: Room): readonly Line[] {
+/** What stays in sight above the lots: a heading, the table below it, the heifers where there is room. */
+export function supplyPart(
+  desk: Desk,
+  room: Room,
+): { readonly lines: readonly Line[]; readonly table: PlacedTable } {
   const { cells, height, theme } = room
   const supply = supplyAhead(desk)
-  return [
-    ruled(strawsWords.supply, '', endOf(supply), room),
-    ...supply.kinds.map((kind) => kindLine(kind, supply, cells, theme)),
-    ...(height < ROOMY ? [] : movedIn(heiferLines(desk, cells - 4, theme, 2), 2)),
-  ]
+  const table = supplyTable(supply, room)
+  const heifers = height < ROOMY ? [] : movedIn(heiferLines(desk, cells - 4, theme, 2), 2)
+  return {
+    lines: [ruled(strawsWords.supply, '', endOf(supply), room), ...tableLines(table, theme), ...heifers],
+    table: { table, at: 1 },
+  }
 }
 
 function endOf(supply: SupplyAhead): string {
@@ -36,19 +40,38 @@ function endOf(supply: SupplyAhead): string {
   return supply.stale ? strawsWords.reckoningAnew : strawsWords.until(shortDate(supply.until))
 }
 
-const isKnown = (kind: Supply, supply: SupplyAhead): kind is KindAhead =>
-  supply.state === 'known' && 'likely' in kind
+const isKnown = (kind: Supply): kind is KindAhead => 'likely' in kind
 
-function kindLine(kind: Supply, supply: SupplyAhead, cells: number, { signs }: Theme): Line {
+/** A row a kind; what is needed while it is known. */
+function supplyTable(supply: SupplyAhead, { cells, theme }: Room): Table {
   const narrow = cells < 70
-  const line: Line = [
-    bit(`  ${fill(kindNames[kind.straw], 14, signs.cut)}`),
-    bit(fill(strawsWords.left(kind.left), 10, signs.cut), 'strong'),
-  ]
-  if (!isKnown(kind, supply)) return line
-  const { todo, tone } = todoOf(kind)
-  const needed = `${strawsWords.columns.needed} ${strawsWords.needed(kind.likely, kind.low, kind.high)}`
-  return [...line, ...(narrow ? [] : [bit(fill(needed, 30, signs.cut))]), bit(todo, tone)]
+  const { columns } = strawsWords
+  const rows = supply.kinds.map((kind) => {
+    const name = bit(kindNames[kind.straw])
+    const left = bit(String(kind.left), 'strong')
+    if (!isKnown(kind)) {
+      const open = supply.state === 'reckoning' ? theme.signs.cut : ''
+      return [name, left, bit(open, 'faint'), bit(''), bit('')]
+    }
+    const { todo, tone } = todoOf(kind)
+    return [
+      name,
+      left,
+      bit(String(kind.likely)),
+      bit(kind.low === kind.high ? '' : strawsWords.to(kind.low, kind.high)),
+      bit(todo, tone),
+    ]
+  })
+  return {
+    columns: [
+      { name: '', cells: narrow ? 14 : 16 },
+      { name: columns.left, cells: 6, side: 'right' },
+      { name: columns.needed, cells: 8, side: 'right' },
+      { name: narrow ? columns.bandShort : columns.band, cells: narrow ? 10 : 18, side: 'right' },
+      { name: '', cells: cells - (narrow ? 38 : 48) },
+    ],
+    rows,
+  }
 }
 
 function todoOf(kind: KindAhead): { readonly todo: string; readonly tone: Tone } {

@@ -51,7 +51,10 @@ export function entryLines(desk: Desk, entry: StrawsEntry, cells: number, theme:
 
 /** The same on a few lines, below a list on a narrow screen. */
 export function shortEntry(desk: Desk, entry: StrawsEntry, cells: number, theme: Theme): readonly Line[] {
-  if (entry.is !== 'lot') return entryLines(desk, entry, cells, theme)
+  if (entry.is !== 'lot')
+    return entryLines(desk, entry, cells, theme)
+      .filter((line) => line.length > 0)
+      .slice(1)
   const [, ...about] = lotLines(desk, entry.lot, cells, theme)
   const thaw = thawingWords(
     thawingCard(entry.lot.straw, volumeOf(desk.book, entry.lot.sire, entry.lot.straw)),

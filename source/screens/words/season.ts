@@ -223,6 +223,7 @@ export const seasonWords = {
   },
   planned: 'As planned',
   whatIf: 'What if',
+  if: 'if',
   whatIfIs: (change: string): string => `If: ${change}`,
   worth: 'Changes worth a look',
   knobTold:

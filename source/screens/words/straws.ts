@@ -5,14 +5,12 @@ const count = (many: number, one: string, more = `${one}s`): string => `${many} 
 
 export const strawsWords = {
   supply: 'Will they last',
-  columns: { kind: 'straws', left: 'left', needed: 'needed', todo: 'to do' },
+  columns: { left: 'left', needed: 'needed', band: 'at least 8 in 10', bandShort: '8 in 10' },
   until: (date: string): string => `until ${date}, the last day of AI`,
   noAi: 'no AI is on or to come',
   reckoning: 'reckoning what is needed',
   reckoningAnew: 'reckoning anew',
-  /** Middle and band. */
-  needed: (likely: number, low: number, high: number): string =>
-    high === 0 ? 'none' : low === high ? `${likely}` : `${likely}, 8 in 10: ${low}-${high}`,
+  to: (low: number, high: number): string => `${low} to ${high}`,
   enough: 'enough',
   notNeeded: 'not needed any more',
   none: 'none left',
