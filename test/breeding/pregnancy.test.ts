@@ -284,6 +284,13 @@ describe('without an age', () => {
       '50 B2',
     ],
     ['the bull weeks of her block', cow(fresh, pregnant(90)), 91, '42 ?'],
+    [
+      'a period of a cow without a calving on record',
+      cow(withBull(-100), fromBull(-60), pregnant(0)),
+      1,
+      '-100 ?',
+      noBull,
+    ],
     ['nothing', cow(fresh, pregnant(20)), 21, 'fits none'],
   ])
 })
@@ -300,6 +307,12 @@ describe('AI or bull: a bull period begun after the AI service fits too', () => 
     ],
     ['with an age, 16 days', cow(fresh, service(30), pregnant(100, { foetalAge: 74 })), 101, '30 S1'],
     ['her own period', cow(fresh, service(20), withBull(25), pregnant(60)), 61, '20 S1 AI or bull'],
+    [
+      'a period begun on the day of the service',
+      cow(fresh, withBull(20), service(20), pregnant(60)),
+      61,
+      '20 S1',
+    ],
     ['a period begun before the service', cow(fresh, withBull(10), service(20), pregnant(60)), 61, '20 S1'],
     [
       'after a bull’s service it is the bull',
@@ -309,6 +322,18 @@ describe('AI or bull: a bull period begun after the AI service fits too', () => 
     ],
     ['named, so AI', cow(fresh, service(30), pregnant(100, { serviceDate: on(30) })), 101, '30 S1'],
   ])
+})
+
+test('what a conception rests on', () => {
+  const basis = (one: Animal, s: number, herd?: Herd) => standingAt(s, one, herd).pregnancy?.conception?.basis
+  expect([
+    basis(cow(fresh, service(0), pregnant(40, { serviceDate: on(0) })), 41),
+    basis(cow(fresh, service(0), pregnant(40, { foetalAge: 40 })), 41),
+    basis(cow(fresh, service(0), pregnant(40)), 41),
+    basis(cow(fresh, service(0), pregnant(25)), 26),
+    basis(cow(fresh, withBull(50), pregnant(90)), 91),
+    basis(cow(fresh, pregnant(40, { foetalAge: 40 })), 41, noBull),
+  ]).toEqual(['named-service', 'foetal-age', 'counted-service', 'older-service', 'bull-period', 'age-alone'])
 })
 
 describe('a later result', () => {

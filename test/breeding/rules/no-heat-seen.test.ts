@@ -11,6 +11,7 @@ import {
   listAt,
   loss,
   maiden,
+  on,
   pregnant,
   service,
   suspect,
@@ -190,6 +191,8 @@ describe('Heat record: before mating, cycling not seen', () => {
     ['s 0', cow(calving(-59)), 0, '-'],
     ['in calf', cow(calving(-200), service(-80), pregnant(-40)), -30, '-'],
     ['a maiden not ready', maiden({ ready: false }), -20, '-'],
+    ['a maiden of 329 days', maiden({ born: on(-20 - 329) }), -20, '-'],
+    ['a maiden of 330 days', maiden({ born: on(-20 - 330) }), -20, record],
     ['a maiden once served', maiden({ ready: false }, service(-80), loss(-50)), -35, record],
     [
       'a maiden once in calf, bought in',

@@ -47,6 +47,7 @@ describe('due: the last service is old enough for the method', () => {
     ['milk, dried off', cow(fresh, service(0), dry(20)), 30, '-', by('milk')],
     ['milk, dried off on the day she calved', cow(fresh, dry(-60), service(0)), 30, '-', by('milk')],
     ['milk, dried off before she calved', cow(dry(-100), fresh, service(0)), 30, due, by('milk')],
+    ['milk, dried off today: ticked tomorrow', cow(fresh, service(0), dry(30)), 30, due, by('milk')],
     ['milk, calved 59 days', cow(calving(-26), service(0)), 33, '-', by('milk')],
     ['milk, calved 60 days', cow(calving(-26), service(0)), 34, due, by('milk')],
     ['blood, calved 59 days', cow(calving(-26), service(0)), 33, '-', by('blood')],
@@ -113,6 +114,12 @@ describe('unsure: the last check was, 14 days ago or more, no service since', ()
     ['13 days', cow(fresh, service(0), unsure(30)), 43, 'sweep-bull: window'],
     ['14 days', cow(fresh, service(0), unsure(30)), 44, 'pregnancy-check: unsure'],
     ['served since', cow(fresh, service(0), unsure(30), service(32)), 46, 'sweep-bull: window'],
+    [
+      'served on its day, not since',
+      cow(fresh, service(0), service(30), unsure(30)),
+      44,
+      'pregnancy-check: unsure',
+    ],
     ['never served', cow(fresh, unsure(30)), 44, 'pregnancy-check: unsure'],
     [
       'found in calf before: still asked',
@@ -182,6 +189,14 @@ describe('final: from B+42 on, not in calf, not calved after B, not checked sinc
     ['in calf', cow(fresh, service(0), pregnant(61)), 104, '-'],
     ['a maiden', maiden(), 104, final],
     ['a maiden not ready', maiden({ ready: false }), 104, '-'],
+    ['a maiden of 330 days on B', maiden({ born: on(62 - 330) }), 104, final],
+    ['a maiden of 329 days on B: not of that season', maiden({ born: on(62 - 329) }), 104, '-'],
+    [
+      'served all the same',
+      maiden({ born: on(62 - 329) }, bullService(60)),
+      104,
+      'pregnancy-check: due final (second-round)',
+    ],
     ['barred', cow(fresh, bar(90)), 104, '-'],
     ['unchecked service as well', cow(fresh, service(30)), 104, 'pregnancy-check: due final'],
   ])
