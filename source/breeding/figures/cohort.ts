@@ -6,6 +6,7 @@ import type { Day } from '../day.ts'
 import { isForecast } from '../forecast/outlook-of.ts'
 import { CLOSING_DAYS, dayOfSeason, PRE_MATING, type Season, seasonDay } from '../season.ts'
 import { type Standing, standingOn } from '../standing.ts'
+import { finished, type Steps } from '../steps.ts'
 import { type ServiceResult, serviceResults } from './service-results.ts'
 
 export interface Member {
@@ -44,15 +45,27 @@ function wasReady(then: Standing, services: readonly ServiceResult[]): boolean {
  * @param standings of all animals on the day of the figures, those that left too
  * @example cohortOf(book, season, standings, today).length // 148
  */
-export function cohortOf(
+export const cohortOf = (
   book: HerdBook,
   season: Season,
   standings: readonly Standing[],
   today: Day,
-): Member[] {
+): Member[] => finished(cohortInSteps(book, season, standings, today))
+
+/** Animals a step. */
+const A_STEP = 32
+
+/** The same in steps of a few animals each. */
+export function* cohortInSteps(
+  book: HerdBook,
+  season: Season,
+  standings: readonly Standing[],
+  today: Day,
+): Steps<Member[]> {
   const closed = dayOfSeason(season, season.bullEnd + CLOSING_DAYS)
   const members: Member[] = []
-  for (const now of standings) {
+  for (const [index, now] of standings.entries()) {
+    if (index % A_STEP === A_STEP - 1) yield
     const { animal } = now
     const at = (day: Day): Standing => (day < today ? standingOn(book, animal, day) : now)
     const then = at(season.matingStart)

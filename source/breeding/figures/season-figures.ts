@@ -5,8 +5,9 @@ import type { HerdBook } from '../book.ts'
 import type { Day } from '../day.ts'
 import { type Season, seasonDay } from '../season.ts'
 import type { Standing } from '../standing.ts'
+import { finished, mapInSteps, type Steps } from '../steps.ts'
 import { type CalvingFigures, calvingFigures, calvingToFirstService, type DaysFigure } from './calving.ts'
-import { cohortOf, type Member, servicesIn } from './cohort.ts'
+import { cohortInSteps, type Member, servicesIn } from './cohort.ts'
 import {
   aiServices,
   type ConceptionGroup,
@@ -61,13 +62,22 @@ export interface Counted {
  * @param standings of all animals on the day, those that left too
  * @example countedIn(book, standings, season, today).members.length // 148
  */
-export function countedIn(
+export const countedIn = (
   book: HerdBook,
   standings: readonly Standing[],
   season: Season,
   today: Day,
-): Counted {
-  const members = cohortOf(book, season, standings, today)
+): Counted => finished(countedInSteps(book, standings, season, today))
+
+/** The same in small steps. */
+export function* countedInSteps(
+  book: HerdBook,
+  standings: readonly Standing[],
+  season: Season,
+  today: Day,
+): Steps<Counted> {
+  const members = yield* cohortInSteps(book, season, standings, today)
+  yield
   const inCohort = new Set(members.map(({ animal }) => animal))
   const others = standings.filter(
     ({ animal, female, block }) => female && block === season.block && !inCohort.has(animal),
@@ -78,7 +88,7 @@ export function countedIn(
   ]
   return {
     members,
-    outcomes: members.map((member) => outcomeOf(member, book, season)),
+    outcomes: yield* mapInSteps(members, (member) => outcomeOf(member, book, season)),
     services,
     ai: aiServices(services),
   }

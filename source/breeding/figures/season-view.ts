@@ -13,8 +13,8 @@ import { type Change, changesWorthALook } from '../forecast/what-if.ts'
 import { type HerdRates, ratesOfHerd } from '../rates-of-herd.ts'
 import { CLOSING_DAYS, type Phase, phaseOf, type Season, seasonDay } from '../season.ts'
 import type { Standing } from '../standing.ts'
-import { finished, mapInSteps, type Steps } from '../steps.ts'
-import { type Counted, countedIn, figuresOf, type SeasonFigures, seasonFigures } from './season-figures.ts'
+import { finished, type Steps } from '../steps.ts'
+import { type Counted, countedIn, countedInSteps, figuresOf, type SeasonFigures } from './season-figures.ts'
 
 /** What of a view takes time to reckon: a change stands for the forecast with it, an empty one for the plan's. */
 export type Part = 'figures' | 'earlier' | Change
@@ -115,7 +115,8 @@ export class SeasonView {
   *reckon(part: Part): Steps<void> {
     if (this.knows(part)) return
     if (part === 'figures') {
-      void this.counted
+      const counted = yield* countedInSteps(this.book, this.#standings, this.season, this.today)
+      this.#keep('counted', () => counted)
       yield
       void this.figures
       return
@@ -132,11 +133,13 @@ export class SeasonView {
     const before = (this.book.seasons.get(this.season.block) ?? []).filter(
       (season) => season.matingStart < this.season.matingStart,
     )
-    const figures = yield* mapInSteps(
-      before,
-      (season) => seasonFigures(this.book, this.#standings, season, this.today),
-      1,
-    )
+    const figures: SeasonFigures[] = []
+    for (const season of before) {
+      const counted = yield* countedInSteps(this.book, this.#standings, season, this.today)
+      yield
+      figures.push(figuresOf(counted, this.book, season, this.today))
+      yield
+    }
     return figures.toReversed()
   }
 

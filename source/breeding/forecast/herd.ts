@@ -16,6 +16,7 @@ import { finished, mapInSteps, type Steps } from '../steps.ts'
 import { type AnimalForecast, endAi, finish, forecastAnimal, runTo } from './animal.ts'
 import { bullFindsWith } from './bulls.ts'
 import type { ConceptionRates } from './conception-points.ts'
+import { conceivedChances } from './conceived.ts'
 import { begin } from './course.ts'
 import type { AnimalOutlook, Conception, SeasonDays } from './outlook.ts'
 
@@ -33,11 +34,11 @@ export interface DueDays {
 
 export interface HerdForecast {
   readonly animals: number
-  /** Conceived in the first six weeks and still in calf on the morning after them (later in the season: now). */
+  /** Conceived in the first six weeks, and in calf at the final check: what the figure of that name will be. */
   readonly inCalfSixWeeks: CountForecast
   /** Not in calf when the bull weeks begin (later: now), of those he may serve. */
   readonly openAtTurnOut: CountForecast
-  /** Not in calf on the morning after the bull's last day. */
+  /** Not in calf at the final check. */
   readonly emptyAtEnd: CountForecast
   /** Straws still to use. */
   readonly straws: Readonly<Record<StrawKind, CountForecast>>
@@ -45,12 +46,12 @@ export interface HerdForecast {
   readonly heiferCalves: CountForecast
   /** Expected number in calf on a morning: entry i is the morning of today + i. */
   readonly inCalf: readonly number[]
-  /** By conception day: conceived by the end of each week from the mating start on, and in calf when the bull is out. */
+  /** By conception day: conceived by the end of each week from the mating start on, and in calf at the final check. */
   readonly conceivedBy: readonly ConceivedBy[]
   readonly due: DueDays
 }
 
-/** Conceived by the end of a season day, and in calf on the morning after the bull's last day (later in the season: now). */
+/** Conceived by the end of a season day, and in calf at the final check (later in the season: now). */
 export interface ConceivedBy extends CountForecast {
   readonly day: number
 }
@@ -86,22 +87,6 @@ const at = (values: readonly number[], i: number): number => values[Math.min(i, 
 const weekEnds = ({ lastBullDay }: SeasonDays): number[] => {
   const days = Array.from({ length: Math.floor((lastBullDay + 1) / 7) }, (_, week) => 7 * week + 6)
   return days.at(-1) === lastBullDay ? days : [...days, lastBullDay]
-}
-
-/** Chances that she conceives by the end of each day and stays so until the bull is out. */
-function conceivedChances(
-  { conceptions }: AnimalForecast,
-  days: readonly number[],
-  { today, lastBullDay }: SeasonDays,
-  rates: Rates,
-): number[] {
-  const survival = survivalByAge(rates.losses)
-  const chances = days.map(() => 0)
-  for (const { day, share } of conceptions) {
-    const held = share * at(survival, Math.max(0, Math.max(today, lastBullDay + 1) - day))
-    for (const [i, end] of days.entries()) if (day <= end) chances[i] = (chances[i] as number) + held
-  }
-  return chances.map((chance) => Math.min(1, chance))
 }
 
 /** Chance that a calf of these conceptions is born, a heifer, and of a dairy straw. */
@@ -171,16 +156,25 @@ function* forecastPoint(question: HerdQuestion, conception: ConceptionRates): St
       due.set(day + gestation, (due.get(day + gestation) ?? 0) + share * at(survival, gestation))
     }
   }
-  const days = weekEnds(season)
-  const conceived = each.map((animal) => conceivedChances(animal, days, season, rates))
+  const weeks = weekEnds(season)
+  const days = [...weeks, SIX_WEEKS, season.lastBullDay]
+  const shownOn = Math.max(season.today, season.finalCheckDay)
+  const conceived = yield* mapInSteps(each, ({ conceptions }) =>
+    conceivedChances(conceptions, days, shownOn, rates.losses),
+  )
+  yield
+  const conceivedBy = yield* mapInSteps(
+    weeks.keys(),
+    (i) => howMany(conceived.map((chances) => chances[i] as number)),
+    4,
+  )
+  yield
   return {
-    conceivedBy: days.map((_, i) => howMany(conceived.map((chances) => chances[i] as number))),
+    conceivedBy,
     counts: {
-      inCalfSixWeeks: howMany(
-        each.map((animal) => at(animal.inCalfSixWeeks, Math.max(0, SIX_WEEKS + 1 - season.today))),
-      ),
+      inCalfSixWeeks: howMany(conceived.map((chances) => chances.at(-2) as number)),
       openAtTurnOut: howMany(openChances(animals, each, season)),
-      emptyAtEnd: howMany(each.map((animal) => 1 - (animal.inCalf.at(-1) ?? 0))),
+      emptyAtEnd: howMany(conceived.map((chances) => 1 - (chances.at(-1) as number))),
       heiferCalves: howMany(each.map((animal) => heiferChance(animal.conceptions, rates))),
       conventional: strawCounts('conventional'),
       sexed: strawCounts('sexed'),
