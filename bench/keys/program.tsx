@@ -5,6 +5,7 @@
  */
 import { EventEmitter } from 'node:events'
 import { setTimeout as pause } from 'node:timers/promises'
+import type { Instance } from 'ink'
 import { dayIso, plusDays } from '../../source/breeding/day.ts'
 import type { Fact, NewFact } from '../../source/breeding/facts.ts'
 import { asFacts } from '../../source/herd/recording.ts'
@@ -12,6 +13,7 @@ import { startScreen } from '../../source/screens/open.tsx'
 import { type Herd, type HerdState, Session } from '../../source/screens/session.ts'
 import { themeFor } from '../../source/screens/theme.ts'
 import { benchDay, benchHerd } from '../herd.ts'
+import { startPlainList } from './plain.tsx'
 
 const ALONE = 60
 const IN_A_ROW = 20
@@ -23,10 +25,10 @@ class Output extends EventEmitter {
   readonly isTTY = true
   readonly columns = 120
   readonly rows = 40
-  /** When something was last drawn. */
-  drawn = 0
+  /** When the first frame since the last key was drawn. */
+  drawn: number | undefined
   write(data: string, ...then: unknown[]): boolean {
-    if (data.length > 20) this.drawn = performance.now()
+    if (data.length > 20) this.drawn ??= performance.now()
     const done = then.find((one) => typeof one === 'function') as (() => void) | undefined
     if (done !== undefined) setImmediate(done)
     return true
@@ -109,11 +111,13 @@ function watched(cows: number): Fact[] {
 
 interface Case {
   readonly what: string
-  readonly facts: readonly Fact[]
+  /** Absent: a plain list in Ink in the place of the program. */
+  readonly facts?: readonly Fact[]
   readonly keys: readonly string[]
 }
 const down = '\u001b[B'
 const cases: readonly Case[] = [
+  { what: 'plain Ink list', keys: [down] },
   { what: 'moving on 500 rows', facts: watched(500), keys: [down] },
   { what: 'moving on 5,000 rows', facts: watched(5000), keys: [down] },
   { what: 'pages of 5,000 rows', facts: watched(5000), keys: ['\u001b[6~', '\u001b[6~', '\u001b[5~'] },
@@ -128,19 +132,10 @@ const cases: readonly Case[] = [
 async function measured(one: Case, apart: number): Promise<{ took: number[]; worked: number[] }> {
   const input = new Input()
   const output = new Output()
-  const session = new Session({
-    herd: new Memory(one.facts),
-    now: () => ({ day: benchDay, time: '05:15' }),
-    stamp: (facts) => asFacts(facts, { at: new Date() }),
-    by: 'AB',
-  })
-  const instance = startScreen({
-    session,
-    theme: themeFor({ colours: true, ascii: false }),
-    stdin: input as never,
-    stdout: output as never,
-    process: { platform: 'linux', kill: () => {}, once: () => {}, off: () => {}, resized: () => {} },
-  })
+  const instance =
+    one.facts === undefined
+      ? startPlainList(input as never, output as never)
+      : startProgram(one.facts, input, output)
   await pause(200)
   input.send('\r')
   await pause(200)
@@ -148,17 +143,34 @@ async function measured(one: Case, apart: number): Promise<{ took: number[]; wor
   const worked: number[] = []
   for (let press = -WARM_UP; press < PRESSES; press += 1) {
     const key = one.keys[(press + WARM_UP) % one.keys.length] ?? ''
+    output.drawn = undefined
     const start = performance.now()
     const before = process.cpuUsage()
     input.send(key)
     await pause(apart)
     if (press < 0) continue
     const { user, system } = process.cpuUsage(before)
-    took.push(output.drawn >= start ? output.drawn - start : Number.NaN)
+    took.push((output.drawn ?? Number.NaN) - start)
     worked.push((user + system) / 1000)
   }
   instance.unmount()
   return { took, worked }
+}
+
+function startProgram(facts: readonly Fact[], input: Input, output: Output): Instance {
+  const session = new Session({
+    herd: new Memory(facts),
+    now: () => ({ day: benchDay, time: '05:15' }),
+    stamp: (newFacts) => asFacts(newFacts, { at: new Date() }),
+    by: 'AB',
+  })
+  return startScreen({
+    session,
+    theme: themeFor({ colours: true, ascii: false }),
+    stdin: input as never,
+    stdout: output as never,
+    process: { platform: 'linux', kill: () => {}, once: () => {}, off: () => {}, resized: () => {} },
+  })
 }
 
 const results = []
