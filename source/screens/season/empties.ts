@@ -54,7 +54,7 @@ function emptyLine({ standing, chance }: ProbablyEmpty, { cells, theme }: Room):
   const likely = chance === undefined || chance === 0 ? '' : seasonWords.chance(chance)
   return [
     ...who(standing, sign),
-    bit(fill(stateWords(standing), cells - 25 - likely.length, sign)),
+    bit(fill(stateWords(standing), cells - 26 - likely.length, sign)),
     bit(likely, 'faint'),
   ]
 }

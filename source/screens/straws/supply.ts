@@ -27,7 +27,7 @@ export function supplyPart(
   const { cells, height, theme } = room
   const supply = supplyAhead(desk)
   const table = supplyTable(supply, room)
-  const heifers = height < ROOMY ? [] : movedIn(heiferLines(desk, cells - 4, theme, 2), 2)
+  const heifers = height < ROOMY ? [] : movedIn(heiferLines(desk, cells - 4, theme, 3), 2)
   return {
     lines: [ruled(strawsWords.supply, '', endOf(supply), room), ...tableLines(table, theme), ...heifers],
     table: { table, at: 1 },

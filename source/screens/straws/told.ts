@@ -18,6 +18,7 @@ import { sentence } from '../../words/index.ts'
 import { safeText } from '../../words/safe.ts'
 import { nitrogenCautions, nitrogenWords, thawingWords } from '../../words/straws.ts'
 import { bit, type Line } from '../line.tsx'
+import { barOf } from '../picture.ts'
 import { paragraph, parted } from '../text.ts'
 import type { Theme } from '../theme.ts'
 import { fill } from '../width.ts'
@@ -69,22 +70,27 @@ function nitrogenLines(book: HerdBook, level: NitrogenLevel, cells: number, them
   const { nitrogenOrder, nitrogenAlarm } = book.policy
   const head: Line = [
     bit(strawsWords.flask(level.flask === undefined ? undefined : safeText(level.flask)), 'strong'),
-    bit(`  ${strawsWords.depth(level.latest.depthCm)}: `),
-    bit(nitrogenWords[level.state], level.state === 'enough' ? 'good' : 'care'),
+    bit(`  ${strawsWords.depth(level.latest.depthCm)}`, 'strong'),
   ]
+  const state = paragraph(
+    capital(`${nitrogenWords[level.state]}.`),
+    cells,
+    theme,
+    level.state === 'enough' ? 'good' : 'care',
+  )
   const readings = level.readings.toReversed().slice(0, MOST_READINGS)
   const deepest = Math.max(...readings.map(({ depthCm }) => depthCm), nitrogenOrder)
   const room = Math.max(4, cells - 18)
   return parted([
-    [head, ...paragraph(strawsWords.levels(nitrogenOrder, nitrogenAlarm), cells, theme)],
+    [head, ...state, ...paragraph(strawsWords.levels(nitrogenOrder, nitrogenAlarm), cells, theme)],
     [
       [bit(strawsWords.readings, 'heading')],
       ...readings.map(({ day, depthCm }): Line => {
-        const bar = theme.signs.risen.repeat(Math.round((room * depthCm) / deepest))
+        const bar = barOf({ value: depthCm, aim: nitrogenOrder }, deepest, room, theme)
         return [
           bit(fill(dayAndMonth(day), 8, theme.signs.cut)),
           bit(fill(strawsWords.depth(depthCm), 8, theme.signs.cut)),
-          bit(bar, depthCm <= nitrogenAlarm ? 'care' : depthCm <= nitrogenOrder ? 'light' : 'rule'),
+          ...bar,
         ]
       }),
     ],
@@ -119,9 +125,11 @@ function lotLines(desk: Desk, lot: Lot, cells: number, theme: Theme): readonly L
   ]
 }
 
+const capital = (text: string): string => text.charAt(0).toUpperCase() + text.slice(1)
+
 const sentenceOf = (parts: readonly string[], cells: number, theme: Theme): readonly Line[] => {
   const said = parts.filter((part) => part !== '').join(', ')
-  return said === '' ? [] : paragraph(`${said.charAt(0).toUpperCase()}${said.slice(1)}.`, cells, theme)
+  return said === '' ? [] : paragraph(`${capital(said)}.`, cells, theme)
 }
 
 function sireLines(
