@@ -8,15 +8,14 @@ import type { Desk } from '../../morning/desk.ts'
 import { keyDateName, keyDateTodo } from '../../words/key-dates.ts'
 import { sectionNames } from '../../words/list.ts'
 import { safeText } from '../../words/safe.ts'
-import { bit, type Line } from '../line.tsx'
+import type { Line } from '../line.tsx'
+import { paragraph } from '../text.ts'
 import type { Theme, Tone } from '../theme.ts'
-import { wrap } from '../width.ts'
 import { aheadWords } from '../words/ahead.ts'
 
 /** The lines, the most important first. */
 export function aboutLine(desk: Desk, line: AheadLine, cells: number, theme: Theme): readonly Line[] {
-  const text = (words: string, tone: Tone = 'plain'): Line[] =>
-    wrap(words, cells, 10, theme.signs.cut).map((part) => [bit(part, tone)])
+  const text = (words: string, tone?: Tone): readonly Line[] => paragraph(words, cells, theme, tone)
   switch (line.is) {
     case 'day':
       return [

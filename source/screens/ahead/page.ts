@@ -11,6 +11,7 @@ import { safeText } from '../../words/safe.ts'
 import { type Bit, bit, type Line } from '../line.tsx'
 import { type DrawPage, type PointedLine, pointedPage, type Room } from '../page-lines.ts'
 import { ruled } from '../ruled.ts'
+import { movedIn } from '../text.ts'
 import { fill } from '../width.ts'
 import { aheadWords, columnNames } from '../words/ahead.ts'
 import { aboutLine } from './about-line.ts'
@@ -20,7 +21,7 @@ const DATE = 12
 const NARROWEST = 6
 const WIDEST = 9
 const BLOCK = 10
-const READY = 18
+const READY = 20
 
 export const aheadPage: DrawPage<AheadPlace> = (desk, place, room) => {
   const all = aheadLines(desk)
@@ -103,7 +104,7 @@ function headLine({ sections: shown, cells, returns }: Columns, { theme }: Room)
 
 function countCells({ ahead }: AheadLine & { is: 'day' }, columns: Columns, { theme }: Room): Line {
   const { cut, dot } = theme.signs
-  if (ahead === undefined) return [bit(aheadWords.reckoning, 'faint')]
+  if (ahead === undefined) return [bit(cut, 'faint')]
   const counts = columns.sections.map((section) => ahead.counts.get(section) ?? 0)
   return [
     ...counts.map((count) =>
@@ -130,5 +131,5 @@ function aboutPointed(desk: Desk, place: AheadPlace, room: Room): readonly Line[
   if (line === undefined) return []
   const cells = room.beside === 0 ? room.cells - 2 : room.beside
   const lines = aboutLine(desk, line, cells, room.theme)
-  return room.beside === 0 ? lines.map((one): Line => [bit(' '), ...one]) : lines
+  return room.beside === 0 ? movedIn(lines) : lines
 }

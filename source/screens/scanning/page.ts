@@ -8,7 +8,8 @@ import { safeText } from '../../words/safe.ts'
 import { bit, type Line } from '../line.tsx'
 import { type DrawPage, type PointedLine, pointedPage, type Room } from '../page-lines.ts'
 import { ruled } from '../ruled.ts'
-import { fill, wrap } from '../width.ts'
+import { movedIn, paragraph, parted } from '../text.ts'
+import { fill } from '../width.ts'
 import { cautions } from '../words/cautions.ts'
 import { resultNames, scanningWords } from '../words/scanning.ts'
 import { entryLines } from './entry-lines.ts'
@@ -31,7 +32,7 @@ export const scanningPage: DrawPage<ScanningPlace> = (desk, place, room) => {
     ...page,
     furthest: scanLines(desk, place).length,
     beside: besideLines(visit, room),
-    strip: strip.map((line): Line => [bit(' '), ...line]),
+    strip: movedIn(strip),
   }
 }
 
@@ -88,16 +89,15 @@ function toComeLines(
   if (toCome.length === 0) return results.length === 0 ? [] : [[bit(scanningWords.noneToCome, 'good')]]
   const numbers = toCome.map(({ animal }) => safeText(animal.number)).join(' ')
   const text = `${scanningWords.toComeNumbers(toCome.length)}: ${numbers}`
-  return wrap(text, cells, most, theme.signs.cut).map((line) => [bit(line)])
+  return paragraph(text, cells, theme, 'plain', most)
 }
 
 function besideLines(visit: VisitSoFar, room: Room): readonly Line[] {
   const { beside, theme, height } = room
   if (beside === 0) return []
-  const care = [cautions.crush.full, cautions.hygiene.full, cautions.law.full].flatMap((text) => [
-    [],
-    ...wrap(text, beside, 8, theme.signs.cut).map((line): Line => [bit(line, 'faint')]),
-  ])
-  const numbers = toComeLines(visit, beside, Math.max(3, height - care.length - 1), room)
-  return [...numbers, ...care]
+  const care = [cautions.crush.full, cautions.hygiene.full, cautions.law.full].map((text) =>
+    paragraph(text, beside, theme, 'faint'),
+  )
+  const numbers = toComeLines(visit, beside, Math.max(3, height - care.flat().length - care.length), room)
+  return parted([numbers, ...care])
 }

@@ -8,13 +8,13 @@ import { changeOf, type Move } from '../../morning/turn-out.ts'
 import { shortDate } from '../../words/dates.ts'
 import { bit, type Line } from '../line.tsx'
 import type { Room } from '../page-lines.ts'
+import { movedIn, paragraph } from '../text.ts'
 import type { Tone } from '../theme.ts'
-import { wrap } from '../width.ts'
 import { turnOutWords } from '../words/turn-out.ts'
 
 export function dayLines(desk: Desk, place: TurnOutPlace, move: Move, room: Room): readonly Line[] {
   const text = (words: string, tone: Tone): readonly Line[] =>
-    wrap(words, room.cells - 2, 4, room.theme.signs.cut).map((line) => [bit(` ${line}`, tone)])
+    movedIn(paragraph(words, room.cells - 2, room.theme, tone))
   const { days, unserved, left } = changeOf(move, openAt(desk, move))
   const { season } = move
   const than =

@@ -4,9 +4,9 @@ import type { BlockForecast } from '../../breeding/forecast/block.ts'
 import type { Desk } from '../../morning/desk.ts'
 import { knownView } from '../../morning/reckoning.ts'
 import type { Move } from '../../morning/turn-out.ts'
-import { bit, type Line } from '../line.tsx'
+import type { Line } from '../line.tsx'
 import type { Room } from '../page-lines.ts'
-import { wrap } from '../width.ts'
+import { movedIn, paragraph } from '../text.ts'
 import { turnOutWords } from '../words/turn-out.ts'
 
 /** The high end of the animals open at turn-out; undefined while it is reckoned. */
@@ -15,7 +15,7 @@ export const highOpen = (desk: Desk, move: Move): number | undefined =>
 
 export function needLines(desk: Desk, move: Move, room: Room): readonly Line[] {
   const text = (words: string, tone?: 'faint'): readonly Line[] =>
-    wrap(words, room.cells - 2, 4, room.theme.signs.cut).map((line) => [bit(` ${line}`, tone)])
+    movedIn(paragraph(words, room.cells - 2, room.theme, tone))
   const view = knownView(desk, move.season, {})?.view
   const forecast = view?.forecast
   const bulls = view?.bulls

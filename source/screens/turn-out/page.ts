@@ -8,7 +8,9 @@ import { chosenBulls, type Move, moveOf, served } from '../../morning/turn-out.t
 import { safeText } from '../../words/safe.ts'
 import { bit, type Line } from '../line.tsx'
 import { type DrawPage, type PointedLine, pointedPage, type Room } from '../page-lines.ts'
-import { ruled } from '../ruled.ts'
+import { MARGIN, ruled } from '../ruled.ts'
+import { movedIn, paragraph, parted, pointable } from '../text.ts'
+import type { Tone } from '../theme.ts'
 import { wrap } from '../width.ts'
 import { cautions } from '../words/cautions.ts'
 import { keptReasons, turnOutWords } from '../words/turn-out.ts'
@@ -16,29 +18,36 @@ import { bullLine, goingLine, keptLine } from './animal-lines.ts'
 import { dayLines } from './day-lines.ts'
 import { highOpen, needLines } from './need-lines.ts'
 
+/** Lines of numbers in calf. */
+const MOST_LINES = 40
+
 export const turnOutPage: DrawPage<TurnOutPlace> = (desk, place, room) => {
   const move = moveOf(desk, place)
   if (move === undefined) return { lines: [[], [bit(` ${turnOutWords.noBullWeeks}`)]], furthest: 0, top: 0 }
-  const text = (words: string, tone?: 'care' | 'faint'): readonly Line[] =>
-    wrap(words, room.cells - 2, 6, room.theme.signs.cut).map((line) => [bit(` ${line}`, tone)])
-  const head = [
-    ruled(turnOutWords.title[place.what], '', endOf(place, move), room),
-    ...dayLines(desk, place, move, room),
-    ...(place.what === 'in' ? needLines(desk, move, room) : []),
-  ]
-  const lines: PointedLine[] = [
-    ...(room.beside === 0 ? [] : head.map((line) => ({ line }))),
-    ...(place.what === 'in' ? bullLines(desk, place, move, room) : []),
+  const goesIn = place.what === 'in'
+  // Head and caution are lines like others: they move out of sight as one looks down the animals.
+  const lines: readonly PointedLine[] = [
+    ...unpointed([
+      ruled(turnOutWords.title[place.what], '', endOf(place, move), room),
+      ...dayLines(desk, place, move, room),
+      ...(goesIn ? needLines(desk, move, room) : []),
+      ...(room.beside === 0
+        ? movedIn(paragraph(cautions.bull.full, room.cells - 2, room.theme, 'care'))
+        : []),
+    ]),
+    ...(goesIn ? bullLines(desk, place, move, room) : []),
     ...animalLines(desk, place, move, room),
-    ...(place.what === 'in' ? restLines(move, room) : []),
+    ...(goesIn ? restLines(move, room) : []),
   ]
-  const caution = text(cautions.bull.full, 'care')
-  // On a narrow screen head and caution are lines like others: they move out of sight as one looks down the animals.
-  const all =
-    room.beside === 0 ? [...head, ...caution].map((line): PointedLine => ({ line })).concat(lines) : lines
-  const page = pointedPage(all, place.pointer, place.pointer === 0 ? { ...room, before: 0 } : room)
+  const page = pointedPage(lines, place.pointer, place.pointer === 0 ? { ...room, before: 0 } : room)
   return { ...page, beside: besideLines(room) }
 }
+
+const unpointed = (lines: readonly Line[]): readonly PointedLine[] => lines.map((line) => ({ line }))
+
+/** A remark between the lines. */
+const remark = (text: string, room: Room, tone: Tone): readonly PointedLine[] =>
+  unpointed(movedIn(paragraph(text, room.cells - MARGIN - 1, room.theme, tone), MARGIN))
 
 const endOf = ({ what, block }: TurnOutPlace, { planned }: Move): string =>
   what === 'in' ? turnOutWords.ofBlock(block, plusDays(planned, -1)) : turnOutWords.outOfBlock(block)
@@ -56,13 +65,7 @@ function bullLines(desk: Desk, place: TurnOutPlace, move: Move, room: Room): Poi
           ? turnOutWords.alone
           : turnOutWords.enough
   const title = ruled(turnOutWords.bullsTitle(chosen.length, serve), '', verdict, room)
-  if (move.bulls.length === 0)
-    return [
-      { line: title },
-      ...wrap(turnOutWords.noBulls, room.cells - 6, 3, room.theme.signs.cut).map((line) => ({
-        line: [bit(`     ${line}`, 'care')] as Line,
-      })),
-    ]
+  if (move.bulls.length === 0) return [{ line: title }, ...remark(turnOutWords.noBulls, room, 'care')]
   return [
     { line: title },
     ...move.bulls.map((bull): PointedLine => {
@@ -81,7 +84,7 @@ function animalLines(desk: Desk, place: TurnOutPlace, move: Move, room: Room): P
   const none = place.what === 'in' ? turnOutWords.nobodyGoes : turnOutWords.nobodyWith
   return [
     { line: ruled(title, '', off === 0 ? '' : turnOutWords.off[place.what](off), room) },
-    ...(move.goes.length === 0 ? [{ line: [bit(`     ${none}`, 'faint')] as Line }] : []),
+    ...(move.goes.length === 0 ? remark(none, room, 'faint') : []),
     ...move.goes.map((going): PointedLine => {
       const left = place.without.includes(going.animal.id)
       return {
@@ -89,9 +92,7 @@ function animalLines(desk: Desk, place: TurnOutPlace, move: Move, room: Room): P
         pointed: goingLine(desk, going, left, true, room),
       }
     }),
-    ...(move.already === 0
-      ? []
-      : [{ line: [bit(`     ${turnOutWords.already(move.already)}`, 'faint')] as Line }]),
+    ...(move.already === 0 ? [] : remark(turnOutWords.already(move.already), room, 'faint')),
   ]
 }
 
@@ -105,10 +106,9 @@ function restLines({ kept, inCalf }: Move, room: Room): PointedLine[] {
       pointed: keptLine(standing.animal, keptReasons[reason], true, room),
     })),
     ...(inCalf.length === 0 ? [] : [{ line: ruled(turnOutWords.inCalfTitle(inCalf.length), '', '', room) }]),
-    ...wrap(numbers, room.cells - 6, 40, room.theme.signs.cut).map((line) => ({
-      line: [bit(`     ${line}`, 'faint')] as Line,
-      pointed: [bit(`${room.theme.signs.pointer} `, 'light'), bit(`   ${line}`, 'pointed')] as Line,
-    })),
+    ...wrap(numbers, room.cells - MARGIN - 1, MOST_LINES, room.theme.signs.cut).map((line) =>
+      pointable([bit(`   ${line}`)], room.theme),
+    ),
   ]
 }
 
@@ -116,9 +116,7 @@ function restLines({ kept, inCalf }: Move, room: Room): PointedLine[] {
 const besideLines = ({ beside, theme }: Room): readonly Line[] =>
   beside === 0
     ? []
-    : [cautions.bull.full, cautions.law.full].flatMap((text, index): Line[] => [
-        ...(index === 0 ? [] : [[]]),
-        ...wrap(text, beside, 14, theme.signs.cut).map(
-          (line): Line => [bit(line, index === 0 ? 'care' : 'faint')],
-        ),
+    : parted([
+        paragraph(cautions.bull.full, beside, theme, 'care'),
+        paragraph(cautions.law.full, beside, theme, 'faint'),
       ])

@@ -37,6 +37,7 @@ export const screenWords = {
   leaving: 'They are lost if you leave now. S saves a copy of the whole herd elsewhere. Leave all the same?',
   resultsKeptTitle: (count: number): string =>
     `${count} ${count === 1 ? 'result' : 'results'} of the scanning visit not settled`,
+  stay: 'stay here',
   resultsKept: 'They are recorded nowhere, and lost if you leave now. Leave all the same?',
   olderTitle: 'An older copy stands in the place of the file',
   older: 'What it lacks is added to it and saved. Save over it?',
