@@ -5,6 +5,7 @@ import { createContext, type PropsWithChildren, useContext } from 'react'
 import { asciiText } from './ascii.ts'
 import { inColumn, type Table, tableHeight } from './table.ts'
 import type { Theme, Tone } from './theme.ts'
+import { fill } from './width.ts'
 
 interface Drawn {
   readonly table: Table
@@ -33,7 +34,7 @@ export default function TableInset({ table, theme }: { table: Table; theme: Them
       table.columns.map((column, index) => {
         const one = row[index]
         const text = shown(inColumn(one?.text ?? '', column, cut))
-        if (one?.tone !== undefined) tones.set(place(index, text), one.tone)
+        if (one?.tone !== undefined) tones.set(place(index, text.trimEnd()), one.tone)
         return [String(index), text]
       }),
     ),
@@ -54,8 +55,8 @@ export default function TableInset({ table, theme }: { table: Table; theme: Them
   )
 }
 
-/** The text between the air that ink-table puts on either side. */
-const textOf = (children: unknown): string => String(children).slice(1, -1)
+/** The text after the air that ink-table puts before it; what stands behind it is as long as ink-table thinks. */
+const textOf = (children: unknown): string => String(children).slice(1).trimEnd()
 
 /** A column is known by its number; its name is ours, as wide as the column. */
 function Heading({ children }: PropsWithChildren) {
@@ -69,8 +70,16 @@ function Heading({ children }: PropsWithChildren) {
 
 function Cell({ children, column }: PropsWithChildren<{ column: number }>) {
   const drawn = useContext(DrawnTable)
-  const tone = drawn?.tones.get(place(column, textOf(children)))
-  return <Text {...(tone === undefined ? {} : drawn?.theme.looks[tone])}>{children}</Text>
+  const where = drawn?.table.columns[column]
+  if (drawn === undefined || where === undefined) return <Text> </Text>
+  const { looks, signs } = drawn.theme
+  const text = textOf(children)
+  const tone = drawn.tones.get(place(column, text))
+  return (
+    <Text {...(tone === undefined ? {} : looks[tone])}>
+      {` ${fill(text, Math.max(0, where.cells - 2), signs.cut)} `}
+    </Text>
+  )
 }
 
 /** Rows are told apart by their lines, columns by air. */

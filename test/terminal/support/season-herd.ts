@@ -73,21 +73,21 @@ export const flasks = (): readonly Fact[] => [
   nitrogen(2, 31, 'travel'),
 ]
 
-/** Two grown bulls and a young one; the second was seen to serve, and four of his five came back. */
+/** Two grown bulls and a young one; the second was seen to serve, and five of his six came back. */
 export const bulls = (): readonly Fact[] => [
   ...bull('B7', 'Otto', '2022-03-01'),
   ...bull('B8', 'Basil', '2022-04-01'),
   ...bull('B9', 'Sprig', '2025-02-01'),
 ]
 
-/** Five services of bull B8 on the first day of the bull weeks, four of which came back. */
+/** Six services of bull B8 on the first day of the bull weeks, five of which came back. */
 export const doubtfulBull = (): readonly Fact[] => {
   const bullDay = -15
   const natural = { natural: true, sire: 'B8', straw: undefined }
-  return ['501', '502', '503', '504', '505'].flatMap((number, index) => [
+  return ['501', '502', '503', '504', '505', '506'].flatMap((number, index) => [
     ...cow(number, 'Thrift', 100, [
       served(bullDay, natural),
-      ...(index < 4 ? [{ kind: 'heat', date: ago(bullDay - 21), how: 'standing', certainty: 'sure' }] : []),
+      ...(index < 5 ? [{ kind: 'heat', date: ago(bullDay - 21), how: 'standing', certainty: 'sure' }] : []),
     ]),
   ])
 }
