@@ -93,8 +93,8 @@ function remarkOf(
   const conception = after.pregnancy?.conception
   if (check.result === 'pregnant') {
     if (conception?.basis === 'age-alone') return 'no-service-known'
-    if (returned(before, book.policy.watchFrom) && conception?.service === before.lastService)
-      return 'heat-since'
+    const toLast = conception?.service !== undefined && conception.service.day === before.lastService?.day
+    if (returned(before, book.policy.watchFrom) && toLast) return 'heat-since'
     return conception?.aiOrBull === true ? 'ai-or-bull' : undefined
   }
   const withBull = before.lastWithBull
