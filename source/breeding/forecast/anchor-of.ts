@@ -55,9 +55,9 @@ function served(standing: Standing, season: Season, book: HerdBook): Anchored | 
   const service = standing.lastService
   if (service === undefined || returned(standing, book.policy.watchFrom)) return undefined
   const day = seasonDay(season, service.day)
-  if (checkedEmpty(standing)) return here({ kind: 'checked-empty', day })
   const gestation = gestationOf(service, book)
-  if (day >= PRE_MATING) return here({ kind: 'served', day, by: servedBy(service), gestation })
+  if (day >= PRE_MATING || checkedEmpty(standing))
+    return here({ kind: 'served', day, by: servedBy(service), gestation })
   // Served for an earlier season: she calves to it, or would have by now.
   const due = (service.day + gestation) as Day
   return standing.today - due <= book.policy.overdueDays ? toCalve(standing, season, due) : undefined

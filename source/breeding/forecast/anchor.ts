@@ -83,8 +83,6 @@ export function startOf(
       const heats = daysToHeat('service', cycleMean, rates)
       return { day: day + 1, heatsFrom: day, heats, conceived: { day, by, share, gestation, now: share } }
     }
-    case 'checked-empty':
-      return { day: anchor.day + 1, heatsFrom: anchor.day, heats: daysToHeat('service', cycleMean, rates) }
     case 'heat':
       // In the bull weeks he serves the heat that was seen, so that the day itself belongs to the loop.
       if (anchor.day > season.lastAiDay) return { day: anchor.day, heatsFrom: anchor.day, heats: [1] }

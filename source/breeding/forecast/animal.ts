@@ -4,7 +4,7 @@
  */
 import type { Rates } from '../chances/rates.ts'
 import type { StrawKind } from '../facts.ts'
-import { begin, type Course, heatsOf, lose, strawKinds } from './course.ts'
+import { begin, type Course, heatsOf, lose, ruleOut, strawKinds } from './course.ts'
 import type { AnimalOutlook, Conception, SeasonDays } from './outlook.ts'
 import { type StrawCount, scale, together, weightOf } from './track.ts'
 
@@ -12,8 +12,6 @@ import { type StrawCount, scale, together, weightOf } from './track.ts'
 export interface AnimalForecast {
   /** In calf on a morning: entry i is the morning of today + i; the last one is the morning after the bull's last day. */
   readonly inCalf: readonly number[]
-  /** Of it conceived in the first six weeks and still so. */
-  readonly inCalfSixWeeks: readonly number[]
   /** Entry n of a kind is the chance that she takes n more straws of it. */
   readonly straws: Readonly<Record<StrawKind, readonly number[]>>
   /** Expected straws of all kinds from today on. */
@@ -73,9 +71,8 @@ function conceptionsOf({ animal, from, tracks, conceived, start }: Course): Conc
   return conceptions
 }
 
-function morning({ tracks, inCalf, inCalfSixWeeks }: Course): void {
+function morning({ tracks, inCalf }: Course): void {
   inCalf.push(tracks.reduce((sum, track) => sum + track.inCalf, 0))
-  inCalfSixWeeks.push(tracks.reduce((sum, track) => sum + track.inCalfSixWeeks, 0))
 }
 
 /**
@@ -85,6 +82,7 @@ function morning({ tracks, inCalf, inCalfSixWeeks }: Course): void {
  */
 export function runTo(course: Course, before: number, bullFinds: number): void {
   const { start, season } = course
+  const { emptyCheck } = course.animal
   const aiEnds = Math.max(season.today, season.lastAiDay + 1)
   for (; course.day < before; course.day += 1) {
     const { day } = course
@@ -96,18 +94,20 @@ export function runTo(course: Course, before: number, bullFinds: number): void {
       lose(course, track, day)
       heatsOf(course, track, day, bullFinds)
     }
+    if (day === emptyCheck?.on) ruleOut(course, emptyCheck.rulesOutTo, day)
   }
 }
 
 /** Runs a course to its end and reads it. */
 export function finish(course: Course, bullFinds: number): AnimalForecast {
   const { today, lastBullDay } = course.season
-  runTo(course, lastBullDay + 1, bullFinds)
-  if (today > lastBullDay) settle(course, lastBullDay + 1)
-  endAi(course, lastBullDay + 1)
+  const end = Math.max(lastBullDay + 1, today)
+  runTo(course, end, bullFinds)
+  if (today > lastBullDay) settle(course, today)
+  endAi(course, end)
   morning(course)
-  const { inCalf, inCalfSixWeeks, straws, services } = course
-  return { inCalf, inCalfSixWeeks, straws, services, conceptions: conceptionsOf(course) }
+  const { inCalf, straws, services } = course
+  return { inCalf, straws, services, conceptions: conceptionsOf(course) }
 }
 
 /**

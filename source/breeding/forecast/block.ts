@@ -61,7 +61,7 @@ export function* forecastBlockInSteps(
   const { own, rates: known } = ratesOfHerd(book, today, standings)
   const rates = changedRates(known, change)
   yield
-  const days = changedSeason(seasonDaysOf(season, today, policy.chances), change)
+  const days = changedSeason(seasonDaysOf(season, today, policy), change)
   const outlooks = outlooksOf(book, standings, { ...season, aiEnd: days.lastAiDay }, today, rates)
   const onHand = bullsOnHand(book, dayOfSeason(season, days.lastAiDay + 1)).length
   const bulls = change.bulls ?? (onHand > 0 ? onHand : undefined)

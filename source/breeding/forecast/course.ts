@@ -5,7 +5,6 @@ import { type DaysToHeat, daysToHeat } from '../chances/cycle.ts'
 import { survivalByAge } from '../chances/losses.ts'
 import { type Rates, serviceClass } from '../chances/rates.ts'
 import type { StrawKind } from '../facts.ts'
-import { SIX_WEEKS } from '../season.ts'
 import { type Start, startOf } from './anchor.ts'
 import { type AnimalOutlook, type SeasonDays, type ServedBy, strawOn } from './outlook.ts'
 import { emptyTrack, type Step, type StrawCount, spread, type Track } from './track.ts'
@@ -29,15 +28,11 @@ export interface Course {
   services: number
   /** The straws have been counted: AI is over. */
   aiEnded: boolean
-  /** In calf on each morning from today on, and of it conceived in the first six weeks. */
+  /** In calf on each morning from today on. */
   readonly inCalf: number[]
-  readonly inCalfSixWeeks: number[]
 }
 
 export const strawKinds: readonly StrawKind[] = ['conventional', 'sexed', 'beef']
-
-/** An empty result so many days after the bull says that he got no calf; a shorter time says nothing. */
-const TOO_SHORT_AFTER_BULL = 42
 
 /** Pregnancies lost on a day; the animal comes again a cycle later. */
 export function lose({ from, rates, afterHeat }: Course, track: Track, day: number): void {
@@ -45,33 +40,40 @@ export function lose({ from, rates, afterHeat }: Course, track: Track, day: numb
   const survival = survivalByAge(rates.losses)
   const youngest = day - 1 - (rates.losses[0]?.from ?? 0)
   let lost = 0
-  let lostEarly = 0
   for (let conceived = Math.max(from, day - survival.length + 1); conceived <= youngest; conceived += 1) {
     const age = day - conceived
     const share = track.conceived[conceived - from] as number
-    const loss = share * ((survival[age - 1] as number) - (survival[age] as number))
-    lost += loss
-    if (conceived <= SIX_WEEKS) lostEarly += loss
+    lost += share * ((survival[age - 1] as number) - (survival[age] as number))
   }
   if (lost === 0) return
   track.inCalf -= lost
-  track.inCalfSixWeeks -= lostEarly
   spread(track, day - from, lost, afterHeat)
+}
+
+/** An empty result: what it would have found did not happen. What was lost before it did, and comes again. */
+export function ruleOut({ from, rates, tracks, conceived }: Course, to: number, day: number): void {
+  const survival = survivalByAge(rates.losses)
+  const alive = (on: number): number => survival[Math.min(day - on, survival.length - 1)] as number
+  for (let on = from; on <= to; on += 1) {
+    for (const track of tracks) {
+      const share = track.conceived[on - from] as number
+      track.inCalf = Math.max(0, track.inCalf - share * alive(on))
+      track.conceived[on - from] = 0
+    }
+    if (conceived.natural) conceived.natural[on - from] = 0
+  }
 }
 
 /** A service: some conceive, the others come again after it. */
 function serve(course: Course, track: Track, day: number, weight: number, by: ServedBy): void {
   const { animal, rates, from } = course
-  const foundEmpty =
-    by === 'natural' && day <= (animal.checkedEmptyOn ?? Number.NEGATIVE_INFINITY) - TOO_SHORT_AFTER_BULL
-  const share = foundEmpty ? 0 : weight * rates.conception[serviceClass(animal.maiden, by)]
+  const share = weight * rates.conception[serviceClass(animal.maiden, by)]
+  spread(track, day - from, weight - share, course.afterService)
   const byDay = course.conceived[by] ?? new Array<number>(track.conceived.length).fill(0)
   course.conceived[by] = byDay
   byDay[day - from] = (byDay[day - from] as number) + share
   track.conceived[day - from] = (track.conceived[day - from] as number) + share
   track.inCalf += share
-  if (day <= SIX_WEEKS) track.inCalfSixWeeks += share
-  spread(track, day - from, weight - share, course.afterService)
 }
 
 /** The step of those that take one more straw; made when it is first needed. */
@@ -101,11 +103,11 @@ export function heatsOf(course: Course, track: Track, day: number, bullFinds: nu
   track.heats[day - from] = 0
   const past = day < season.today
   const certain = start.servedForCertain === true && day === start.day
-  if (past && !animal.unwatched.has(day)) weight *= 1 - rates.heatSeen
+  if (past && day <= season.lastBullDay && !animal.unwatched.has(day)) weight *= 1 - rates.heatSeen
   const mayBeServed = day >= animal.earliestDay
   let served = 0
   if (day > season.lastAiDay) {
-    served = mayBeServed ? weight * bullFinds : 0
+    served = mayBeServed && day <= season.lastBullDay ? weight * bullFinds : 0
     if (served > 0) serve(course, track, day, served, 'natural')
   } else if (!past && track.taken !== undefined && (certain || (mayBeServed && !animal.leftToBull))) {
     served = certain ? weight : weight * rates.heatSeen
@@ -122,7 +124,7 @@ export function begin(animal: AnimalOutlook, season: SeasonDays, rates: Rates): 
   const start = startOf(animal, season, rates)
   const { conceived } = start
   const from = Math.min(start.day, start.heatsFrom, conceived?.day ?? start.day)
-  const last = Math.max(season.lastBullDay, from, conceived?.day ?? from)
+  const last = Math.max(season.lastBullDay, season.today - 1, from, conceived?.day ?? from)
   const taken = { conventional: 0, sexed: 0, beef: 0 }
   const mayTakeMore = animal.chancesUsed < season.chances
   const track = emptyTrack(mayTakeMore ? taken : undefined, animal.chancesUsed, last + 1 - from)
@@ -141,12 +143,10 @@ export function begin(animal: AnimalOutlook, season: SeasonDays, rates: Rates): 
     services: 0,
     aiEnded: false,
     inCalf: [],
-    inCalfSixWeeks: [],
   }
   if (conceived) {
     track.conceived[conceived.day - from] = conceived.share
     track.inCalf = conceived.now
-    if (conceived.day <= SIX_WEEKS) track.inCalfSixWeeks = conceived.now
   }
   spread(track, start.heatsFrom - from, 1 - track.inCalf, start.heats)
   return course

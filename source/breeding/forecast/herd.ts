@@ -15,8 +15,8 @@ import { averageOf, type Band, bandOf } from '../statistics/quantiles.ts'
 import { finished, mapInSteps, type Steps } from '../steps.ts'
 import { type AnimalForecast, endAi, finish, forecastAnimal, runTo } from './animal.ts'
 import { bullFindsWith } from './bulls.ts'
-import type { ConceptionRates } from './conception-points.ts'
 import { conceivedChances } from './conceived.ts'
+import type { ConceptionRates } from './conception-points.ts'
 import { begin } from './course.ts'
 import type { AnimalOutlook, Conception, SeasonDays } from './outlook.ts'
 
@@ -158,7 +158,7 @@ function* forecastPoint(question: HerdQuestion, conception: ConceptionRates): St
   }
   const weeks = weekEnds(season)
   const days = [...weeks, SIX_WEEKS, season.lastBullDay]
-  const shownOn = Math.max(season.today, season.finalCheckDay)
+  const shownOn = Math.max(season.today - 1, season.finalCheckDay)
   const conceived = yield* mapInSteps(each, ({ conceptions }) =>
     conceivedChances(conceptions, days, shownOn, rates.losses),
   )

@@ -8,6 +8,8 @@ import { contradictionsOf } from '../contradictions.ts'
 import type { Day } from '../day.ts'
 import { gestationDays } from '../gestation.ts'
 import { placeOf } from '../places.ts'
+import type { Policy } from '../policy.ts'
+import { checkCountsFrom } from '../pregnancy.ts'
 import { PRE_MATING, type Season, seasonDay } from '../season.ts'
 import { sireOf } from '../sire.ts'
 import type { Standing } from '../standing.ts'
@@ -35,11 +37,12 @@ export const isForecast = (standing: Standing, season: Season): boolean =>
   standing.inHerd && standing.female && !standing.barred && standing.ready && standing.block === season.block
 
 /** The days of a season for the forecast made on the morning of a day. */
-export const seasonDaysOf = (season: Season, today: Day, chances: number): SeasonDays => ({
+export const seasonDaysOf = (season: Season, today: Day, policy: Policy): SeasonDays => ({
   today: Math.max(seasonDay(season, today), PRE_MATING),
   lastAiDay: season.aiEnd,
   lastBullDay: season.bullEnd,
-  chances,
+  finalCheckDay: season.bullEnd + policy.finalCheckDays,
+  chances: policy.chances,
 })
 
 /** What a kind of straw, or a bull, brings: mean gestation of the sires in stock of that kind, else by breed. */
@@ -115,6 +118,17 @@ function unwatchedFor(
   return unwatched
 }
 
+/** Her last check, where it said empty: it counts for what is old enough for its method. */
+function emptyCheckOf(
+  { lastCheck, maiden }: Standing,
+  season: Season,
+  policy: Policy,
+): AnimalOutlook['emptyCheck'] {
+  if (lastCheck?.fact.result !== 'empty') return undefined
+  const on = seasonDay(season, lastCheck.day)
+  return { on, rulesOutTo: on - checkCountsFrom(lastCheck.fact.method, maiden, policy) }
+}
+
 /** First season day on which she can be served; after the bull's last day where she cannot be in this season. */
 function earliestDay(
   standing: Standing,
@@ -148,7 +162,7 @@ export function outlooksOf(
 ): OutlookOf[] {
   const { policy } = book
   const block = standings.filter((standing) => isForecast(standing, season))
-  const days = seasonDaysOf(season, today, policy.chances)
+  const days = seasonDaysOf(season, today, policy)
   const watch = watchOf(season, block, today)
   const kindsOf = plannedKinds(book, today)
   const gestationOf = gestationBy(book)
@@ -164,7 +178,7 @@ export function outlooksOf(
     const { anchor, calves } = anchorOf(standing, season, book, servedToday, watch.from)
     const parity = standing.parity + (calves === undefined ? 0 : 1)
     const now = standing.season?.matingStart === season.matingStart
-    const empty = standing.lastCheck?.fact.result === 'empty' ? standing.lastCheck.day : undefined
+    const emptyCheck = emptyCheckOf(standing, season, policy)
     return {
       standing,
       outlook: {
@@ -173,7 +187,7 @@ export function outlooksOf(
         earliestDay: earliestDay(standing, season, calves ?? standing.waitFrom, policy.calvedToServe),
         leftToBull: now && standing.leftToBull,
         unwatched: unwatchedFor(anchor, days, watch),
-        ...(empty === undefined ? {} : { checkedEmptyOn: seasonDay(season, empty) }),
+        ...(emptyCheck === undefined ? {} : { emptyCheck }),
         maiden: parity === 0,
         cycleMean: cycleMean(parity, rates),
         straws: kindsOf({ ...standing, season }),

@@ -21,6 +21,8 @@ export interface SeasonDays {
   /** Last day of AI (41 for six weeks), and of the sweep bull (62 for three weeks more; without a bull the same). */
   readonly lastAiDay: number
   readonly lastBullDay: number
+  /** The check that finds the empty ones, 42 days after the bull's last day. */
+  readonly finalCheckDay: number
   /** AI services an animal gets, 1 or more. */
   readonly chances: number
 }
@@ -35,10 +37,8 @@ export type Anchor =
       readonly by: ServedBy
       readonly gestation: number
     }
-  /** Served on `day`, neither checked nor returned. */
+  /** Served on `day`, not returned and not found in calf. */
   | { readonly kind: 'served'; readonly day: number; readonly by: ServedBy; readonly gestation: number }
-  /** Checked empty to the service on `day`. */
-  | { readonly kind: 'checked-empty'; readonly day: number }
   /** Latest sure heat, not served. */
   | { readonly kind: 'heat'; readonly day: number }
   /** Calved, or will calve, on `day`; no heat known since. */
@@ -60,8 +60,8 @@ export interface AnimalOutlook {
   readonly leftToBull: boolean
   /** Days before today on which a heat of hers would not have been seen. */
   readonly unwatched: ReadonlySet<number>
-  /** Day of an empty result: no service of a bull 42 days or more before it held. */
-  readonly checkedEmptyOn?: number
+  /** Her last check said empty: she was not in calf then since this day or before (what is younger it does not find). */
+  readonly emptyCheck?: { readonly on: number; readonly rulesOutTo: number }
   readonly maiden: boolean
   /** Mean days of her cycle. */
   readonly cycleMean: number

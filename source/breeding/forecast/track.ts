@@ -27,9 +27,8 @@ export interface Track {
   later: number
   /** Weight by the day of conception, as conceived: losses are not taken off. */
   readonly conceived: number[]
-  /** Weight in calf now, and of it conceived in the first six weeks or before: losses are taken off. */
+  /** Weight in calf now: losses are taken off. */
   inCalf: number
-  inCalfSixWeeks: number
 }
 
 /** An empty track for so many days. */
@@ -41,7 +40,6 @@ export const emptyTrack = (taken: StrawCount | undefined, used: number, days: nu
   later: 0,
   conceived: new Array<number>(days).fill(0),
   inCalf: 0,
-  inCalfSixWeeks: 0,
 })
 
 /** Lays a weight over the days of the next heat, counted from entry `from` of the track. */
@@ -69,7 +67,6 @@ export function scale(track: Track, from: number, factor: number): void {
     track.conceived[i] = (track.conceived[i] as number) * factor
   track.later *= factor
   track.inCalf *= factor
-  track.inCalfSixWeeks *= factor
 }
 
 /** Lays several tracks together into one that takes no more straws. */
@@ -87,7 +84,6 @@ export function together(tracks: readonly Track[]): Track {
     }
     all.later += track.later
     all.inCalf += track.inCalf
-    all.inCalfSixWeeks += track.inCalfSixWeeks
   }
   return all
 }

@@ -26,6 +26,7 @@ import {
   intervalNames,
   lastChanceReasons,
 } from '../../words/season.ts'
+import { isExpected } from './expected.ts'
 import { figuresByName } from './figures.ts'
 
 export interface FigureLine {
@@ -128,15 +129,16 @@ export function seasonContent(view: SeasonView, changes: readonly Change[] = vie
     bulls: bullLines(view),
     others: [...book.seasons.keys()].filter((block) => block !== season.block).map(safeText),
     lastChances: lastChanceGroups(view),
-    assumptions: view.assumptions.map(assumptionWords),
+    assumptions: isExpected(view) ? view.assumptions.map(assumptionWords) : [],
   }
 }
 
-function forecastLines({ forecast, season, s, book }: SeasonView): ForecastLine[] {
+function forecastLines(view: SeasonView): ForecastLine[] {
+  const { forecast, season, s } = view
   if (forecast === undefined) return []
   const { animals, straws } = forecast
   const heifers = plain('Heifer calves of dairy straws', forecast.heiferCalves)
-  if (s >= season.bullEnd + book.policy.finalCheckDays) return [heifers]
+  if (!isExpected(view)) return [heifers]
   const share = (label: string, count: CountForecast, target?: number): ForecastLine => ({
     label,
     count,
@@ -147,7 +149,7 @@ function forecastLines({ forecast, season, s, book }: SeasonView): ForecastLine[
   return [
     share('In calf in six weeks', forecast.inCalfSixWeeks, 78),
     ...(bull ? [share('Open when the bull goes in', forecast.openAtTurnOut)] : []),
-    share('Not in calf at the end', forecast.emptyAtEnd),
+    share('Empty at the final check', forecast.emptyAtEnd),
     ...(s > season.aiEnd ? [] : (['conventional', 'sexed', 'beef'] as const)).map((kind) =>
       plain(`Straws still to use, ${kind}`, straws[kind]),
     ),

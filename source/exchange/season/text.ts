@@ -118,7 +118,7 @@ function changeLines({ changes }: SeasonContent): readonly string[] {
   if (changes.length <= 1) return []
   const cell = (text: string): string => text.padStart(13)
   return [
-    `  ${''.padEnd(24)}${['in calf, 6 wk', 'open at bull', 'empty at end', 'straws'].map(cell).join('')}`,
+    `  ${''.padEnd(24)}${['in calf, 6 wk', 'open at bull', 'found empty', 'straws'].map(cell).join('')}`,
     ...changes.map(
       ({ label, forecast }: ChangeLine) =>
         `  ${label.padEnd(24)}${[forecast.inCalfSixWeeks, forecast.openAtTurnOut, forecast.emptyAtEnd]

@@ -1,5 +1,5 @@
 /** The sheet as a page of its own for print: A4, black on white, no network, no script. */
-import { safeText } from '../../words/safe.ts'
+import { htmlText as html } from '../html-text.ts'
 import type { SheetContent, SheetRow, SheetSection } from './content.ts'
 import { type Piece, pagesOf } from './pages.ts'
 import { sheetStyle } from './style.ts'
@@ -39,14 +39,6 @@ ${pages.map((pieces, place) => page(content, pieces, place, pages.length)).join(
 </html>
 `
 }
-
-/** A text as HTML: nothing in it is markup, and nothing acts on a reader unseen. */
-const html = (text: string): string =>
-  safeText(text)
-    .replaceAll('&', '&amp;')
-    .replaceAll('<', '&lt;')
-    .replaceAll('>', '&gt;')
-    .replaceAll('"', '&quot;')
 
 /** Millimetres of a piece; the style gives it exactly these. */
 function heightOf(piece: Piece): number {

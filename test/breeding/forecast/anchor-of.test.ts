@@ -61,7 +61,12 @@ test.each([
     30,
     { kind: 'served', day: 26, by: 'sexed', gestation: 282 },
   ],
-  ['checked empty', cow(calved, service(2), empty(33)), 35, { kind: 'checked-empty', day: 2 }],
+  [
+    'checked empty',
+    cow(calved, service(2), empty(33)),
+    35,
+    { kind: 'served', day: 2, by: 'conventional', gestation: 282 },
+  ],
   ['checked empty, then a heat', cow(calved, service(2), empty(33), heat(34)), 38, { kind: 'heat', day: 34 }],
   [
     'unsure changes nothing',
@@ -169,8 +174,15 @@ test('in the bull weeks only a repeat heat is watched for, where anyone looks', 
   expect(watched(cow(calved, heat(20), suspect(44)))).toEqual([])
 })
 
-test('an empty result at the end rules the bull out', () => {
-  expect(outlookAt(110, cow(calved, service(2), empty(105)))).toMatchObject({ checkedEmptyOn: 105 })
+test('an empty result rules out conceptions that its method would have found', () => {
+  expect(outlookAt(110, cow(calved, service(2), empty(105)))).toMatchObject({
+    emptyCheck: { on: 105, rulesOutTo: 75 },
+  })
+  const byHand = empty(105, { method: 'hand' })
+  expect(outlookAt(110, cow(calved, service(2), byHand))).toMatchObject({
+    emptyCheck: { on: 105, rulesOutTo: 63 },
+  })
+  expect(outlookAt(110, cow(calved, service(2), empty(80), pregnant(105)))?.emptyCheck).toBeUndefined()
 })
 
 test('straws by day as the chooser proposes them', () => {

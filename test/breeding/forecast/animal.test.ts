@@ -1,8 +1,9 @@
 import { expect, test } from 'vitest'
 import { survivalToAge } from '../../../source/breeding/chances/losses.ts'
-import { defaultRates } from '../../../source/breeding/chances/rates.ts'
+import { defaultRates, type LossPeriod } from '../../../source/breeding/chances/rates.ts'
 import { inCalfWithoutReturn, returnsAfter } from '../../../source/breeding/chances.ts'
 import { type AnimalForecast, forecastAnimal } from '../../../source/breeding/forecast/animal.ts'
+import { conceivedChances } from '../../../source/breeding/forecast/conceived.ts'
 import type { Anchor, AnimalOutlook } from '../../../source/breeding/forecast/outlook.ts'
 import { cow, plainRates, planFrom, seasonOn } from './cow.ts'
 
@@ -13,6 +14,9 @@ const bySixWeeks = (forecast: AnimalForecast, today: number): number =>
 const empty = (forecast: AnimalForecast): number => 1 - (forecast.inCalf.at(-1) ?? Number.NaN)
 const printed = (forecast: AnimalForecast, today: number): string[] =>
   [bySixWeeks(forecast, today), empty(forecast), forecast.services].map((value) => value.toFixed(4))
+/** Conceived in the first six weeks, and in calf at the end of a day. */
+const conceivedBySixWeeks = (forecast: AnimalForecast, on: number, losses: readonly LossPeriod[]): number =>
+  conceivedChances(forecast.conceptions, [41], on, losses)[0] ?? Number.NaN
 const sum = (values: readonly number[]): number => values.reduce((a, b) => a + b, 0)
 
 test('no heat known at the mating start', () => {
@@ -31,8 +35,11 @@ test('served on day 3, no return seen, day 27', () => {
 })
 
 test('checked empty on day 33 after a service on day 0, no heat seen, day 34', () => {
-  const anchor: Anchor = { kind: 'checked-empty', day: 0 }
-  const forecast = forecastAnimal({ ...cow, anchor, chancesUsed: 1 }, seasonOn(34), rates)
+  const forecast = forecastAnimal(
+    { ...cow, anchor: served(0), chancesUsed: 1, emptyCheck: { on: 33, rulesOutTo: 3 } },
+    seasonOn(34),
+    rates,
+  )
   expect(forecast.inCalf[0]).toBe(0)
   expect(printed(forecast, 34)).toEqual(['0.1247', '0.4513', '0.2267'])
 })
@@ -91,7 +98,7 @@ test('in calf since day 3, confirmed on day 45: only losses after that day count
   const forecast = forecastAnimal({ ...cow, anchor, chancesUsed: 1 }, seasonOn(46), defaultRates)
   const alive = survivalToAge(62 - 3, defaultRates.losses) / survivalToAge(45 - 3, defaultRates.losses)
   expect(forecast.inCalf[0]).toBe(1)
-  expect(forecast.inCalfSixWeeks.at(-1)).toBeCloseTo(alive, 12)
+  expect(conceivedBySixWeeks(forecast, 62, defaultRates.losses)).toBeCloseTo(alive, 12)
   expect(forecast.inCalf.at(-1)).toBeGreaterThanOrEqual(alive)
   const [known] = forecast.conceptions
   expect(known).toMatchObject({ day: 3, by: 'sexed', gestation: 280 })
@@ -108,9 +115,8 @@ test('lost pregnancies come again and can be served when a chance is left', () =
   }
   const losses = [{ from: 30, to: 40, lost: 0.5 }]
   const forecast = forecastAnimal({ ...cow, anchor, chancesUsed: 1 }, seasonOn(-3), { ...rates, losses })
-  const known = forecast.inCalfSixWeeks.at(-1) ?? 0
   expect(forecast.services).toBeGreaterThan(0.2)
-  expect(known).toBeGreaterThan(0.5)
+  expect(conceivedBySixWeeks(forecast, 62, losses)).toBeGreaterThan(0.5)
   const none = forecastAnimal({ ...cow, anchor, chancesUsed: 2 }, seasonOn(-3), { ...rates, losses })
   expect(none.services).toBe(0)
 })
@@ -146,16 +152,32 @@ const withBull: AnimalOutlook = {
 test('in the bull weeks his work before today counts too', () => {
   const forecast = forecastAnimal(withBull, seasonOn(57), rates)
   expect(forecast.inCalf[0]).toBeCloseTo(0.9 * 0.55, 2)
-  expect(forecast.inCalfSixWeeks.at(-1)).toBe(0)
+  expect(conceivedBySixWeeks(forecast, 62, [])).toBe(0)
 })
 
-test('an empty result 42 days after he was with her says that he got no calf, a shorter time nothing', () => {
-  const chance = (checkedEmptyOn: number) =>
-    forecastAnimal({ ...withBull, checkedEmptyOn }, seasonOn(110), rates).inCalf[0] ?? 1
-  expect(chance(62 + 42)).toBe(0)
-  expect(chance(70)).toBeCloseTo(forecastAnimal(withBull, seasonOn(110), rates).inCalf[0] ?? 0, 12)
-  expect(chance(92)).toBeGreaterThan(0)
-  expect(chance(92)).toBeLessThan(chance(70))
+test('an empty result rules out what it would have found of the bull, and says nothing of his later services', () => {
+  const chance = (rulesOutTo: number) =>
+    forecastAnimal({ ...withBull, emptyCheck: { on: rulesOutTo + 30, rulesOutTo } }, seasonOn(110), rates)
+      .inCalf[0] ?? 1
+  expect(chance(62)).toBeCloseTo(0, 12)
+  expect(chance(41)).toBeCloseTo(forecastAnimal(withBull, seasonOn(110), rates).inCalf[0] ?? 0, 12)
+  expect(chance(50)).toBeGreaterThan(0)
+  expect(chance(50)).toBeLessThan(chance(41))
+})
+
+test('one heat with the bull on a day that is ruled out, or on a later one: Bayes', () => {
+  // Heat on day 42 or 49, each as likely; served .9, held .55. Ruled out to day 45: .5 x .505 is left of the first.
+  const two: AnimalOutlook = {
+    ...cow,
+    anchor: { kind: 'evenly', day: 42, days: 8 },
+    leftToBull: true,
+    emptyCheck: { on: 49, rulesOutTo: 45 },
+    unwatched: new Set([42, 43, 44, 45, 46, 47, 48, 49]),
+  }
+  const found = 0.9 * 0.55
+  const early = 0.5 * (1 - found)
+  const late = 0.5
+  expect(forecastAnimal(two, seasonOn(50), rates).inCalf[0]).toBeCloseTo((late * found) / (early + late), 6)
 })
 
 test('a heat seen in the bull weeks is his', () => {

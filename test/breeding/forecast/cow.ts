@@ -20,6 +20,7 @@ export const seasonOn = (today: number): SeasonDays => ({
   today,
   lastAiDay: 41,
   lastBullDay: 62,
+  finalCheckDay: 104,
   chances: 2,
 })
 

@@ -2,6 +2,7 @@ import fc from 'fast-check'
 import { expect, test } from 'vitest'
 import { defaultRates, type Rates } from '../../../source/breeding/chances/rates.ts'
 import { forecastAnimal } from '../../../source/breeding/forecast/animal.ts'
+import { conceivedChances } from '../../../source/breeding/forecast/conceived.ts'
 import type { Anchor, AnimalOutlook, SeasonDays } from '../../../source/breeding/forecast/outlook.ts'
 import { cow, seasonOn } from './cow.ts'
 
@@ -76,12 +77,14 @@ test('everything is a chance and sums to 1', () => {
       (anchor, n, e, s, shift) => {
         const moved = 'day' in anchor ? { ...anchor, day: Math.min(anchor.day, shift) } : anchor
         const forecast = forecastAnimal(animalOf(moved, n, e), seasonOn(shift), ratesOf(s))
-        for (const chance of [...forecast.inCalf, ...forecast.inCalfSixWeeks]) {
+        for (const chance of forecast.inCalf) {
           expect(chance).toBeGreaterThanOrEqual(-slack)
           expect(chance).toBeLessThanOrEqual(1 + slack)
         }
-        for (const [i, chance] of forecast.inCalfSixWeeks.entries())
-          expect(chance).toBeLessThanOrEqual((forecast.inCalf[i] ?? 0) + slack)
+        const on = Math.max(62, shift - 1)
+        const [six = 1, all = 1] = conceivedChances(forecast.conceptions, [41, 62], on, ratesOf(s).losses)
+        expect(six).toBeLessThanOrEqual(all + slack)
+        expect(all).toBeCloseTo(forecast.inCalf.at(-1) ?? Number.NaN, 9)
         for (const chances of Object.values(forecast.straws))
           expect(chances.reduce((a, b) => a + b, 0)).toBeCloseTo(1, 9)
         expect(forecast.services).toBeLessThanOrEqual(2 - Math.min(n, 2) + slack)

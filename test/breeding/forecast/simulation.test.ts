@@ -3,6 +3,7 @@ import { expect, test } from 'vitest'
 import { defaultRates, type Rates, serviceClass } from '../../../source/breeding/chances/rates.ts'
 import type { StrawKind } from '../../../source/breeding/facts.ts'
 import { forecastAnimal } from '../../../source/breeding/forecast/animal.ts'
+import { conceivedChances } from '../../../source/breeding/forecast/conceived.ts'
 import { type AnimalOutlook, type SeasonDays, strawOn } from '../../../source/breeding/forecast/outlook.ts'
 import { cow, planFrom, seasonOn } from './cow.ts'
 
@@ -55,13 +56,12 @@ function live(
     conceived = day
     lostOn = day + lossAfter(known)
   }
-  const { anchor } = animal
+  const { anchor, emptyCheck } = animal
   if (anchor.kind === 'in-calf') conceive(anchor.conceived, anchor.confirmed - anchor.conceived)
   else if (anchor.kind === 'served') {
     if (random() < rates.conception[serviceClass(animal.maiden, anchor.by)]) conceive(anchor.day)
     else heat = anchor.day + afterService()
-  } else if (anchor.kind === 'checked-empty') heat = anchor.day + afterService()
-  else if (anchor.kind === 'heat') heat = anchor.day + cycle()
+  } else if (anchor.kind === 'heat') heat = anchor.day + cycle()
   else if (anchor.kind === 'calved') {
     const [most, slow] = rates.firstHeat
     if (most && slow) heat = anchor.day + whole(random() < most.share ? most : slow)
@@ -81,8 +81,11 @@ function live(
     season.today,
     Number.isFinite(heat) ? heat : season.today,
     Number.isFinite(lostOn) ? lostOn : 0,
+    emptyCheck?.on ?? 0,
   )
   for (let day = first; day <= season.lastBullDay; day += 1) {
+    if (day - 1 === emptyCheck?.on && conceived !== undefined && conceived <= emptyCheck.rulesOutTo)
+      return undefined
     if (day === season.today) life.inCalfNow = conceived !== undefined
     if (day === Math.max(season.today, season.lastAiDay + 1))
       life.byAi = conceived !== undefined && conceived <= season.lastAiDay
@@ -122,6 +125,8 @@ function live(
 const mixed: AnimalOutlook = { ...cow, straws: [planFrom('sexed'), planFrom('conventional')] }
 const night = new Set(Array.from({ length: 7 }, (_, i) => i - 14))
 
+const bullDays = new Set(Array.from({ length: 63 }, (_, i) => i))
+
 const herd: readonly (readonly [string, AnimalOutlook, SeasonDays])[] = [
   ['nothing known', mixed, seasonOn(0)],
   [
@@ -146,7 +151,21 @@ const herd: readonly (readonly [string, AnimalOutlook, SeasonDays])[] = [
     { ...mixed, anchor: { kind: 'served', day: 20, by: 'conventional', gestation: 280 }, chancesUsed: 2 },
     seasonOn(50),
   ],
-  ['checked empty', { ...mixed, anchor: { kind: 'checked-empty', day: 2 }, chancesUsed: 1 }, seasonOn(33)],
+  [
+    'checked empty, her embryo lost or never there',
+    {
+      ...mixed,
+      anchor: { kind: 'served', day: -30, by: 'conventional', gestation: 280 },
+      chancesUsed: 1,
+      emptyCheck: { on: 15, rulesOutTo: -15 },
+    },
+    seasonOn(16),
+  ],
+  [
+    'with the bull, checked empty while he is with her',
+    { ...mixed, leftToBull: true, emptyCheck: { on: 58, rulesOutTo: 50 }, unwatched: bullDays },
+    seasonOn(60),
+  ],
   [
     'in calf, confirmed',
     {
@@ -179,7 +198,13 @@ test.each(herd)('%s', (name, animal, season) => {
     if (tries > 4_000_000) throw new Error('too few lives fit')
   }
   const forecast = forecastAnimal(animal, season, rates)
-  const byAi = forecast.inCalfSixWeeks[Math.max(0, season.lastAiDay + 1 - season.today)] ?? Number.NaN
+  const shownOn = Math.max(season.today - 1, season.lastAiDay)
+  const [byAi = Number.NaN] = conceivedChances(
+    forecast.conceptions,
+    [season.lastAiDay],
+    shownOn,
+    rates.losses,
+  )
   const share = (what: string, counted: (life: Life) => boolean, chance: number): void => {
     const found = lives.filter(counted).length / lives.length
     const error = Math.sqrt(Math.max(0, chance * (1 - chance)) / lives.length)
