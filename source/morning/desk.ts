@@ -3,12 +3,12 @@ import { type AnimalRecord, type HerdBook, openBook } from '../breeding/book.ts'
 import { type Day, dayIso } from '../breeding/day.ts'
 import { type Fact, HERD, type NewFact } from '../breeding/facts.ts'
 import type { Row } from '../breeding/list.ts'
-import { morningList } from '../breeding/morning-list.ts'
 import { standingOn } from '../breeding/standing.ts'
 import { foundByNumber } from './find.ts'
 import type { OpenForm } from './forms/edit.ts'
 import type { HerdSetting, Setting } from './forms/form.ts'
 import { type History, historyOf } from './history.ts'
+import { listNow } from './list-now.ts'
 import { because, type Message } from './message.ts'
 import type { Now } from './now.ts'
 import { type Page, pageOf, rowAt, rowOf } from './page.ts'
@@ -85,7 +85,7 @@ export function openDesk(log: readonly Fact[], now: Now, by: string | undefined)
     now,
     saving: allSaved,
     by,
-    page: pageOf(morningList(book, now.day), book, undefined),
+    page: pageOf(listNow(book, now.day), book, undefined),
     places: [{ at: 'morning-list' }],
     slip: firstSlip(log, now, by),
     typed: '',
@@ -109,7 +109,7 @@ export function firstSlip(log: readonly Fact[], now: Now, by: string | undefined
 /** The desk with the list of another day. */
 export const withDay = (desk: Desk, day: Day): Desk => ({
   ...desk,
-  page: pageOf(morningList(desk.book, day), desk.book, { ...desk.page, items: [], pointer: 0 }),
+  page: pageOf(listNow(desk.book, day), desk.book, { ...desk.page, items: [], pointer: 0 }),
 })
 
 /** Whether the list shown is today's. */

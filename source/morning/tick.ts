@@ -3,14 +3,14 @@
  * and moves nothing is shown on the row first, and the list is made anew when the keys rest (`settled`).
  */
 
-import { openBook } from '../breeding/book.ts'
+import { bookAfter } from '../breeding/book-with.ts'
 import { dayIso } from '../breeding/day.ts'
 import { ticksRow } from '../breeding/done.ts'
 import type { Fact } from '../breeding/facts.ts'
 import type { Row } from '../breeding/list.ts'
-import { morningList } from '../breeding/morning-list.ts'
 import type { Desk } from './desk.ts'
 import { historyOf } from './history.ts'
+import { listNow } from './list-now.ts'
 import { type Page, pageOf } from './page.ts'
 
 /**
@@ -35,7 +35,7 @@ export function tickedPage(desk: Desk, facts: readonly Fact[]): Page | undefined
 
 /** The desk with every fact in its book, list and history. */
 export function settled(desk: Desk, log: readonly Fact[] = desk.log): Desk {
-  const book = openBook(log)
-  const page = pageOf(morningList(book, desk.page.list.day), book, desk.page)
+  const book = bookAfter(desk.book, log)
+  const page = pageOf(listNow(book, desk.page.list.day, desk.book), book, desk.page)
   return { ...desk, log, book, history: historyOf(log), page, unsettled: [] }
 }
