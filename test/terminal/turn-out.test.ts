@@ -158,6 +158,7 @@ describe('the move in', () => {
     screen.pressed = 0
     await screen.press('undo')
     expect(screen.pressed).toBe(1)
+    expect(screen.text).toContain('Taken back: 6 animals: put with the bull, 901, 902, Fri 12 Jun.')
     expect(screen.text).toContain('── Go with him: 6 ')
     expect(recorded(screen)).toHaveLength(24)
     await screen.press('redo')

@@ -126,10 +126,18 @@ export function deedWords(facts: readonly NewFact[], desk: Told): string {
   const animals = new Set(shown.map((fact) => fact.about))
   const number = desk.book.animals.get(first.about)?.number ?? ''
   const who = animals.size === 1 ? safeText(number) : `${animals.size} animals`
-  const words = [...new Set(shown.map((fact) => whatOf(fact, desk)))]
+  const words = [...new Set(withAllBulls(shown).map((fact) => whatOf(fact, desk)))]
   const kinds = new Set(shown.map((fact) => fact.kind))
   const what = kinds.size === 1 && words.length <= MOST_TOLD ? words.join('; ') : `${shown.length} facts`
   return first.about === HERD && animals.size === 1 ? what : `${who}: ${what}`
+}
+
+/** Animals put with several bulls have a fact for each: the bulls are told together. */
+function withAllBulls(facts: readonly NewFact[]): readonly NewFact[] {
+  const bulls = new Set(facts.flatMap((fact) => (fact.kind === 'with-bull' ? (fact.bull ?? []) : [])))
+  if (bulls.size < 2) return facts
+  const bull = [...bulls].join(', ')
+  return facts.map((fact) => (fact.kind === 'with-bull' ? { ...fact, bull } : fact))
 }
 
 function whatOf(fact: NewFact, desk: Told): string {
