@@ -49,12 +49,17 @@ export function herdPedigree(book: HerdBook): HerdPedigree {
   for (;;) {
     const impossible = impossibleIn(parents)
     if (impossible.length === 0) break
+    const inBothRoles = new Set<string>()
     for (const one of impossible) {
       const problem: Problem = { ...problemOf(one, shown), severity: 'notice' }
       if (!problems.some(({ code, animal }) => code === problem.code && animal === problem.animal))
         problems.push(problem)
+      if (one.code === 'pedigree-both-roles') inBothRoles.add(one.parent)
       for (const id of one.animals) parents.set(id, {})
     }
+    // Whatever the order of the file, none of its offspring is believed.
+    for (const [id, { sire = '', dam = '' }] of parents)
+      if (inBothRoles.has(sire) || inBothRoles.has(dam)) parents.set(id, {})
   }
   const read: HerdPedigree = { pedigree: pedigreeOf(parents), problems }
   known.set(book.records, read)
