@@ -41,7 +41,7 @@ export function entryLines(desk: Desk, entry: StrawsEntry, cells: number, theme:
       return []
     case 'lot':
       return parted([
-        lotLines(desk, entry.lot, cells, theme),
+        lotParts(desk, entry.lot, cells, theme).flat(),
         entry.lot.straw === 'sexed' ? heiferLines(desk, cells, theme) : [],
         cardLines(desk.book, entry.lot, cells, theme),
         historyLines(desk, entry.lot, cells, theme),
@@ -56,13 +56,14 @@ export function shortEntry(desk: Desk, entry: StrawsEntry, cells: number, theme:
     return entryLines(desk, entry, cells, theme)
       .filter((line) => line.length > 0)
       .slice(1)
-  const [, ...about] = lotLines(desk, entry.lot, cells, theme)
+  const [, traits = [], place = []] = lotParts(desk, entry.lot, cells, theme)
   const thaw = thawingWords(
     thawingCard(entry.lot.straw, volumeOf(desk.book, entry.lot.sire, entry.lot.straw)),
   )
   return [
-    ...about.slice(0, 2),
-    ...thaw.slice(4, 5).flatMap((text) => paragraph(text, cells, theme, 'plain', 1)),
+    ...traits,
+    ...place,
+    ...thaw.slice(4, 5).flatMap((text) => paragraph(text, cells, theme, 'plain', 2)),
   ]
 }
 
@@ -98,8 +99,8 @@ function nitrogenLines(book: HerdBook, level: NitrogenLevel, cells: number, them
   ])
 }
 
-/** Whose straws, how many, where; what is known of the sire and how much he is used. */
-function lotLines(desk: Desk, lot: Lot, cells: number, theme: Theme): readonly Line[] {
+/** Whose straws; what is known of the sire; how many, where; how much he is used. */
+function lotParts(desk: Desk, lot: Lot, cells: number, theme: Theme): readonly (readonly Line[])[] {
   const { book, page } = desk
   const sire = sireOf(book, lot.sire)
   const where = [
@@ -116,12 +117,14 @@ function lotLines(desk: Desk, lot: Lot, cells: number, theme: Theme): readonly L
   ]
   return [
     [
-      bit(`${safeText(lot.sire)} ${kindNames[lot.straw]}`, 'strong'),
-      bit(sire.name === undefined ? '' : `  ${safeText(sire.name)}`),
+      [
+        bit(`${safeText(lot.sire)} ${kindNames[lot.straw]}`, 'strong'),
+        bit(sire.name === undefined ? '' : `  ${safeText(sire.name)}`),
+      ],
     ],
-    ...sentenceOf(traits, cells, theme),
-    ...sentenceOf(where, cells, theme),
-    ...sireLines(book, lot.sire, page.list.day, desk, cells, theme),
+    sentenceOf(traits, cells, theme),
+    sentenceOf(where, cells, theme),
+    sireLines(book, lot.sire, page.list.day, desk, cells, theme),
   ]
 }
 

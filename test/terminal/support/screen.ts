@@ -151,6 +151,14 @@ export class Screen {
     }
   }
 
+  /** Waits until all that the screen shown needs is reckoned and drawn. */
+  async reckoned(): Promise<void> {
+    do {
+      while (this.session.reckons) await new Promise((resolve) => setTimeout(resolve, 5))
+      await this.quiet()
+    } while (this.session.reckons)
+  }
+
   /** The lines of the screen, spaces at their ends left out. */
   get lines(): readonly string[] {
     const { active } = this.output.terminal.buffer
