@@ -8,11 +8,9 @@ import { checkCountsFrom, type Pregnancy } from './pregnancy.ts'
 import { returned, type Standing, standingOn } from './standing.ts'
 
 /** What speaks against a result: better asked while she is still in the crush. */
-export const checkDoubts = ['no-service-fits', 'too-young', 'empty-in-calf'] as const
-export type CheckDoubt = (typeof checkDoubts)[number]
+export type CheckDoubt = 'no-service-fits' | 'too-young' | 'empty-in-calf'
 /** What is worth knowing with a result and speaks not against it. */
-export const checkRemarks = ['ai-or-bull', 'no-service-known', 'heat-since', 'bull-too-lately'] as const
-export type CheckRemark = (typeof checkRemarks)[number]
+export type CheckRemark = 'ai-or-bull' | 'no-service-known' | 'heat-since' | 'bull-too-lately'
 
 export interface CheckResultOf {
   /** Her standing on the morning of the check. */

@@ -1,6 +1,5 @@
 /** The scanning visit: what its keys do. A number, a result, an age where there is one, Enter: and it is recorded. */
-import type { AnimalRecord } from '../../breeding/book.ts'
-import { type Day, dayIso, plusDays } from '../../breeding/day.ts'
+import { type Day, plusDays } from '../../breeding/day.ts'
 import type { CheckFact, CheckResult, CorrectionFact, NewFact } from '../../breeding/facts.ts'
 import { asking, recording } from '../act/recording.ts'
 import type { Step } from '../action.ts'
@@ -10,8 +9,8 @@ import { checkMethods } from '../forms/check.ts'
 import { voiding } from '../history.ts'
 import { because, type Message } from '../message.ts'
 import type { KeptEntry, ScanEntry, ScanningPlace } from '../place.ts'
-import { type VisitSoFar, visitSoFar } from '../scanning/awaited.ts'
 import { ageIsOdd, type Judged, judged, neverRecorded } from '../scanning/judged.ts'
+import { scanLines, visitOf } from '../scanning/lines.ts'
 import { cleared, emptyEntry, rubbed, typeDigits, withResult, withTwins } from '../scanning/typing.ts'
 import { withPlace } from './with-place.ts'
 
@@ -30,9 +29,6 @@ export type ScanningAct =
   | { readonly is: 'day'; readonly by: 1 | -1 }
   | { readonly is: 'back' }
 
-/** Results in sight. */
-export const LAST_RESULTS = 10
-
 /** The screen as it opens; one that lies open goes on where it was. */
 export const openScanning = (desk: Desk): ScanningPlace =>
   desk.places.find((place) => place.at === 'scanning') ?? {
@@ -47,9 +43,6 @@ export const openScanning = (desk: Desk): ScanningPlace =>
     corrects: undefined,
     kept: [],
   }
-
-/** How far the visit has got, what was just recorded included. */
-export const visitOf = (desk: Desk, place: ScanningPlace): VisitSoFar => visitSoFar(bookNow(desk), place)
 
 /** What the line being typed means. */
 export const judgedEntry = (desk: Desk, place: ScanningPlace): Judged =>
@@ -180,24 +173,6 @@ function kept(desk: Desk, place: ScanningPlace, why: string): Step {
   return refused(withPlace(desk, after), 'scan-kept', { number: entry.typed })
 }
 
-/** What the pointer is on: a result kept, or one of the last recorded. */
-export type ScanLine =
-  | { readonly is: 'kept'; readonly index: number; readonly entry: KeptEntry }
-  | { readonly is: 'result'; readonly check: CheckFact; readonly animal: AnimalRecord }
-
-/** The lines below the one that is typed, in order: those kept, then the last results, newest first. */
-export function scanLines(desk: Desk, place: ScanningPlace): readonly ScanLine[] {
-  const book = bookNow(desk)
-  const results = visitOf(desk, place).results.flatMap((check): readonly ScanLine[] => {
-    const animal = book.animals.get(check.about)
-    return animal === undefined ? [] : [{ is: 'result', check, animal }]
-  })
-  return [
-    ...place.kept.map((entry, index): ScanLine => ({ is: 'kept', index, entry })),
-    ...results.slice(0, LAST_RESULTS),
-  ]
-}
-
 /** Takes the line pointed at up again: a kept one with its number to be typed, a recorded one to be corrected. */
 function takeUp(desk: Desk, place: ScanningPlace): Step {
   const line = scanLines(desk, place)[place.pointer - 1]
@@ -230,6 +205,3 @@ function strike(desk: Desk, place: ScanningPlace): Step {
     number: line.entry.typed,
   })
 }
-
-/** The date of a visit as facts carry it. */
-export const dateOfVisit = (place: ScanningPlace): string => dayIso(place.day)

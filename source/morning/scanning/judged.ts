@@ -11,15 +11,7 @@ import { checksOf, type VisitSoFar } from './awaited.ts'
 import { AGE } from './typing.ts'
 
 /** Why a number was not expected at the visit. */
-export const unexpectedCodes = [
-  'no-such-number',
-  'many-such-tags',
-  'left',
-  'male',
-  'other-block',
-  'not-due',
-] as const
-export type Unexpected = (typeof unexpectedCodes)[number]
+export type Unexpected = 'no-such-number' | 'many-such-tags' | 'left' | 'male' | 'other-block' | 'not-due'
 
 /** Nothing can be recorded about such an animal, or it is not known which one is meant. */
 export const neverRecorded: readonly Unexpected[] = ['no-such-number', 'many-such-tags', 'left', 'male']

@@ -1,8 +1,9 @@
 /** The scanning visit, as lines: how far it has got, the line that is typed, what is to settle, the last results. */
 import type { Desk } from '../../morning/desk.ts'
 import type { ScanningPlace } from '../../morning/place.ts'
-import { judgedEntry, scanLines, visitOf } from '../../morning/places/scanning.ts'
+import { judgedEntry } from '../../morning/places/scanning.ts'
 import type { VisitSoFar } from '../../morning/scanning/awaited.ts'
+import { scanLines, visitOf } from '../../morning/scanning/lines.ts'
 import { shortDate } from '../../words/dates.ts'
 import { safeText } from '../../words/safe.ts'
 import { bit, type Line } from '../line.tsx'
