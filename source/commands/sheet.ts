@@ -1,15 +1,12 @@
 /** `dawnlist sheet`: the sheet of a day, for print. */
-import { realpath } from 'node:fs/promises'
-import { basename, dirname } from 'node:path'
 import { morningList } from '../breeding/morning-list.ts'
-import { fault, type Outcome } from '../breeding/problem.ts'
 import { sheetContent } from '../exchange/sheet/content.ts'
 import { sheetHtml } from '../exchange/sheet/html.ts'
 import { sheetText } from '../exchange/sheet/text.ts'
 import { safeText } from '../words/safe.ts'
-import type { Given, Run } from './command.ts'
+import type { Run } from './command.ts'
 import { openForReading, statusOf } from './open-book.ts'
-import { writeFiles } from './write-files.ts'
+import { writeOut } from './write-out.ts'
 
 export const run: Run = async (given, shell) => {
   const opened = await openForReading(given, shell)
@@ -31,12 +28,4 @@ export const run: Run = async (given, shell) => {
   }
   shell.say(safeText(given.options.out))
   return 0
-}
-
-/** Writes the sheet, but never over the herd file itself. */
-async function writeOut(given: Given, out: string, sheet: string): Promise<Outcome<string[]>> {
-  const there = await realpath(out).catch(() => undefined)
-  if (there !== undefined && there === (await realpath(given.args.FILE ?? '')))
-    return { ok: false, problems: [fault('out-is-herd', out)] }
-  return writeFiles(dirname(out), [[basename(out), sheet]], given.switches.has('replace'))
 }

@@ -89,6 +89,31 @@ export const commands: readonly Command[] = [
     load: () => import('./draft.ts'),
   },
   {
+    name: 'season',
+    summary: 'Print the figures of a season and what lies ahead of it',
+    details: [
+      'Each share comes with its counts, its 95 % interval and what is not known yet; earlier seasons of the block stand beside it. The season ahead is a forecast from the facts before the day: middle and range for animals in calf, open and empty, straws and heifer calves, with what it rests on.',
+      'Without --block the block that is bred now, else the one that is next.',
+      '--what-if shows the season ahead with a change of the plan: ai-weeks=+1 (one week of AI more, the last day with the bull stays), heat-seen=0.8, conception=0.6 (of cows, to conventional straws), bulls=3; several with commas between.',
+    ],
+    args: [FILE],
+    options: [
+      { name: 'block', value: 'B', help: 'the block' },
+      date,
+      json,
+      { name: 'html', value: 'OUT', help: 'write a page to print and hang up' },
+      { name: 'replace', help: 'replace a page that is there and holds something else' },
+      { name: 'what-if', value: 'CHANGES', help: 'the season ahead with these changes' },
+    ],
+    examples: [
+      'season herd.json',
+      'season herd.json --block autumn --json',
+      'season herd.json --html season.html',
+      'season herd.json --what-if ai-weeks=-1,bulls=3',
+    ],
+    load: () => import('./season.ts'),
+  },
+  {
     name: 'check',
     summary: 'Hold a herd file against the rules of its format and against itself',
     details: [

@@ -18,6 +18,11 @@ export const commandSentences: Sentences = {
   'option-zone': '"{value}" is not a time zone that this computer knows. Write it like Europe/Dublin.',
   'option-milkings': '"{value}" is not one or two times in order. Write it like 05:30,15:30.',
   'option-dates': '"{value}" is no form of dates. Say day-first or month-first.',
+  'option-what-if':
+    '"{value}" is not a change of the plan. Write it like ai-weeks=+1, heat-seen=0.8, conception=0.6 or bulls=3.',
+  'season-none': 'no season is recorded yet. Add one: its mating start makes the season.',
+  'season-block': 'no season of a block "{block}" is recorded. There are: {blocks}.',
+  'option-json-html': 'give either --json or --html, not both.',
   'option-empty': '--{option} is empty.',
   'option-session': '"{value}" is no milking. Say morning or evening.',
   'out-is-herd': 'this is the herd file itself. Name another file to write.',

@@ -121,7 +121,11 @@ function changeLines({ changes }: SeasonContent): readonly string[] {
     `  ${''.padEnd(24)}${['in calf, 6 wk', 'open at bull', 'found empty', 'straws'].map(cell).join('')}`,
     ...changes.map(
       ({ label, forecast }: ChangeLine) =>
-        `  ${label.padEnd(24)}${[forecast.inCalfSixWeeks, forecast.openAtTurnOut, forecast.emptyAtEnd]
+        `  ${cut(label, 24).padEnd(24)}${[
+          forecast.inCalfSixWeeks,
+          forecast.openAtTurnOut,
+          forecast.emptyAtEnd,
+        ]
           .map((count) => cell(`${count.middle} (${band(count)})`))
           .join('')}${cell(String(Math.round(strawsOf(forecast))))}`,
     ),
