@@ -92,12 +92,10 @@ function bullLine(bull: BullHere, desk: Desk, { cells, theme }: Room): Line {
   const doubtful = bull.records.some((one) => one.doubtful)
   const age = ageOf(desk, bull) ?? bullsWords.ageUnknown
   const state = bull.onHand ? (bull.young ? `${age}, ${bullsWords.youngBull}` : age) : bullsWords.notHere
-  const said = [bullsWords.with(bull.with), bullsWords.seen(all), bullsWords.cameBack(returned)].filter(
-    (part) => part !== '',
-  )
+  const said = [bullsWords.with(bull.with), bullsWords.seen(all, returned)].filter((part) => part !== '')
   return [
     ...nameBits(bull, cells < 70, signs.cut),
-    bit(fill(state, cells < 70 ? 14 : 18, signs.cut), bull.onHand ? 'plain' : 'faint'),
+    bit(fill(state, cells < 70 ? 14 : 17, signs.cut), bull.onHand ? 'plain' : 'faint'),
     bit(doubtful ? `${signs.warning} ` : '', 'care'),
     bit(said.join(', '), doubtful ? 'care' : 'plain'),
   ]
@@ -105,18 +103,18 @@ function bullLine(bull: BullHere, desk: Desk, { cells, theme }: Room): Line {
 
 /** Number, name and breed; of a bull that is not on record what services call him. */
 function nameBits({ name, animal }: BullHere, narrow: boolean, sign: string): Line {
-  const breed = narrow ? 0 : 15
+  const breed = narrow ? 0 : 13
   if (animal === undefined)
     return [
       bit(
-        fill(name === undefined ? bullsWords.unnamed : safeText(name), breed === 0 ? 19 : 37, sign),
+        fill(name === undefined ? bullsWords.unnamed : safeText(name), breed === 0 ? 17 : 32, sign),
         'strong',
       ),
     ]
   const { record } = animal
   return [
-    bit(fill(safeText(animal.number), 9, sign), 'strong'),
-    bit(fill(safeText(record.name ?? ''), breed === 0 ? 10 : 13, sign)),
+    bit(fill(safeText(animal.number), 7, sign), 'strong'),
+    bit(fill(safeText(record.name ?? ''), breed === 0 ? 10 : 12, sign)),
     bit(fill(safeText(record.breed ?? ''), breed, sign)),
   ]
 }

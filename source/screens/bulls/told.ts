@@ -10,7 +10,7 @@ import { forecastOf, knownView } from '../../morning/reckoning.ts'
 import { dayAndMonth, shortDate } from '../../words/dates.ts'
 import { safeText } from '../../words/safe.ts'
 import { bit, type Line } from '../line.tsx'
-import { paragraph, parted } from '../text.ts'
+import { capital, paragraph, parted } from '../text.ts'
 import type { Theme } from '../theme.ts'
 import { fill } from '../width.ts'
 import { bullsWords } from '../words/bulls.ts'
@@ -47,6 +47,7 @@ function blockParts(
   const forecast = forecastOf(desk, season)
   const plan = knownView(desk, season, {})?.view.bulls
   if (forecast === undefined || plan === undefined) return [[head]]
+  if (desk.page.list.day > plan.last) return [[head, ...say(`${capital(bullsWords.over)}.`)]]
   const { policy } = desk.book
   const { low, middle, high } = forecast.openAtTurnOut
   const half = { open: high, openPerBull: policy.openPerBull, halfRest: true }

@@ -8,7 +8,7 @@ import { groupingWords, groupName, intervalMeanings } from '../../words/season.t
 import { bit, type Line } from '../line.tsx'
 import { type PointedLine, pointedPage, type Room } from '../page-lines.ts'
 import { ruled } from '../ruled.ts'
-import { movedIn, paragraph, parted, pointable } from '../text.ts'
+import { capital, movedIn, paragraph, parted, pointable } from '../text.ts'
 import type { Theme } from '../theme.ts'
 import { fill } from '../width.ts'
 import { figureLabel, figureMeaning, groupWords, seasonWords } from '../words/season.ts'
@@ -19,7 +19,7 @@ export const figuresPage: DrawPart = (part) => {
   const view = figuresShown(desk, place)?.view
   if (view === undefined) return reckoningPage(part)
   const lines = figureGroups(view.figures).flatMap((group): PointedLine[] => [
-    { line: ruled(groupTitle(group), '', groupEnd(group, view), room) },
+    { line: ruled(groupTitle(group), '', groupEnd(group, view, room.cells), room) },
     ...group.rows.map((row) => pointable(rowLine(row, room), room.theme)),
   ])
   const row = figuresAt(desk, place)
@@ -34,12 +34,15 @@ export const figuresPage: DrawPart = (part) => {
 }
 
 const groupTitle = (group: FigureGroup): string =>
-  group.of === 'conception-by' ? `${groupWords[group.of]} ${groupingWords[group.by]}` : groupWords[group.of]
+  group.of === 'conception-by' ? groupingWords[group.by] : groupWords[group.of]
 
 /** What the rows of a group come to together, where that is a figure of its own. */
-function groupEnd({ of }: FigureGroup, { figures }: SeasonView): string {
+function groupEnd({ of }: FigureGroup, { figures }: SeasonView, cells: number): string {
   const { services, pregnancies, ratio } = figures.servicesPerPregnancy
-  return of === 'ai' && ratio !== undefined ? seasonWords.perPregnancy(services, pregnancies, ratio) : ''
+  if (of !== 'ai' || ratio === undefined) return ''
+  return cells < 70
+    ? seasonWords.perPregnancyShort(ratio)
+    : seasonWords.perPregnancy(services, pregnancies, ratio)
 }
 
 /** What a row is called: a group of services by its key. */
@@ -85,7 +88,7 @@ export function figureBits(name: FigureName, figure: Figure, cells: number, sign
     ),
     bit(fill(saysNothing(figure) ? seasonWords.noneYet : seasonWords.percent(percent), 9, sign), 'strong'),
     bit(fill(interval, cells < 70 ? 7 : 9, sign), 'faint'),
-    ...(cells < 70 ? [] : [bit(fill(seasonWords.notKnown(unknown), 15, sign), 'faint')]),
+    ...(cells < 70 ? [] : [bit(fill(seasonWords.notKnown(unknown), 14, sign), 'faint')]),
     bit(seasonWords.aim(target), 'faint'),
   ]
 }
@@ -134,5 +137,3 @@ function toldOf(row: FigureRow, view: SeasonView, cells: number, theme: Theme): 
       : [],
   ]
 }
-
-const capital = (text: string): string => text.charAt(0).toUpperCase() + text.slice(1)

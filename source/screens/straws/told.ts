@@ -19,7 +19,7 @@ import { safeText } from '../../words/safe.ts'
 import { nitrogenCautions, nitrogenWords, thawingWords } from '../../words/straws.ts'
 import { bit, type Line } from '../line.tsx'
 import { barOf } from '../picture.ts'
-import { paragraph, parted } from '../text.ts'
+import { capital, paragraph, parted } from '../text.ts'
 import type { Theme } from '../theme.ts'
 import { fill } from '../width.ts'
 import { cautions } from '../words/cautions.ts'
@@ -127,8 +127,6 @@ function lotParts(desk: Desk, lot: Lot, cells: number, theme: Theme): readonly (
     sireLines(book, lot.sire, page.list.day, desk, cells, theme),
   ]
 }
-
-const capital = (text: string): string => text.charAt(0).toUpperCase() + text.slice(1)
 
 const sentenceOf = (parts: readonly string[], cells: number, theme: Theme): readonly Line[] => {
   const said = parts.filter((part) => part !== '').join(', ')

@@ -42,8 +42,8 @@ export const bullsWords = {
   runsWith: (many: number): string => `Runs with ${count(many, 'animal')}.`,
   examined: (date: string): string => `Examined by the vet ${date}.`,
   notExamined: 'No examination is on record: have soundness and feet seen to, and note it on his page.',
-  seen: (many: number): string => (many === 0 ? '' : count(many, 'service')),
-  cameBack: (many: number): string => (many === 0 ? '' : `${many} came back`),
+  seen: (all: number, returned: number): string =>
+    all === 0 ? '' : returned === 0 ? count(all, 'service') : `${returned} of ${all} came back`,
   services: (all: number, returned: number, held: number, unknown: number): string =>
     `${count(all, 'service')} seen this season: ${returned} came back, ${held} in calf, ${unknown} not known yet.`,
   noServices: 'None of his services was seen this season.',

@@ -76,11 +76,10 @@ export const countsWords: Readonly<Record<FigureName['of'], Partial<Record<Count
   'first-service': { yes: 'Served' },
 }
 
-export const groupWords: Readonly<Record<FigureGroup['of'], string>> = {
+export const groupWords: Readonly<Record<Exclude<FigureGroup['of'], 'conception-by'>, string>> = {
   pace: 'Pace',
   ai: 'AI',
   'in-calf': 'In calf',
-  'conception-by': 'Services that held, by',
   returns: 'Days between two services',
   calving: 'Calving before the season',
 }
@@ -139,6 +138,7 @@ export const seasonWords = {
   noneYet: 'none yet',
   perPregnancy: (services: number, pregnancies: number, ratio: number): string =>
     `${services} services with a result for ${count(pregnancies, 'pregnancy', 'pregnancies')}: ${ratio.toFixed(2)} each`,
+  perPregnancyShort: (ratio: number): string => `${ratio.toFixed(2)} services a pregnancy`,
   ratio: (ratio: number): string =>
     `For each two cycles apart there are ${ratio.toFixed(1)} one cycle apart: few mean that first returns are missed.`,
   intervalShare:

@@ -17,5 +17,5 @@ export function stateWords(standing: Standing): string {
     waitFrom === undefined ? (maiden ? 'maiden' : 'calving not known') : `calved ${today - waitFrom} days`
   if (lastService !== undefined)
     return `served ${dayAndMonth(lastService.day)}, ${today - lastService.day} days ago${unserved ? `, heat ${dayAndMonth(heat)}` : ''}`
-  return unserved ? `${calved}, heat ${dayAndMonth(heat)} not served` : `${calved}, no heat seen`
+  return unserved ? `${calved}, heat ${dayAndMonth(heat)} not served` : `${calved}, no sure heat`
 }
