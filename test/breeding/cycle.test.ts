@@ -62,6 +62,16 @@ describe('records at most one day apart are one heat, dated by the first', () =>
     expect(standingAt(20, cow(bullService(4, { sire: 'B1' }))).lastService?.sire).toBe('B1')
   })
 
+  test('a service remembers who was served', () => {
+    const served = (one: Animal) => [
+      standingAt(20, one).lastService?.maiden,
+      standingAt(20, one).lastService?.parity,
+    ]
+    expect(served(maiden(service(4)))).toEqual([true, 0])
+    expect(served(cow({ lactation: 0 }, calving(-60), service(4)))).toEqual([false, 1])
+    expect(served(cow({ lactation: 3 }, calving(-60), service(4)))).toEqual([false, 4])
+  })
+
   test('a service of the list’s day is seen as its heat', () => {
     expect(heatsOf(cow(service(4)), 4)).toEqual(['4 sure'])
     expect(heatsOf(cow(heat(3), service(4)), 4)).toEqual(['3 sure'])
@@ -149,6 +159,7 @@ describe('days calved count from the calving, or from a loss at 120 days of preg
       100,
       'loss',
     ],
+    ['two losses 2 days apart', cow(calved, service(-60), loss(-12), loss(-10)), 10, 'loss'],
     ['one loss told twice', cow(calved, service(-60), loss(-11), loss(-10)), 200, 'calving'],
     ['calved since', cow(calving(-600), loss(-300), calving(-30)), 30, 'calving'],
     ['none known', cow(), undefined, undefined],
