@@ -31,15 +31,20 @@ export function placesOf(
   return { places, ends }
 }
 
-/** Each time with the bull that has an end, with what ended it. */
+/**
+ * Each time with a bull that has an end, with what ended it: an end without a bull ends all open times, with one his
+ * and those of no known bull.
+ */
 function runsWithBull({ happenings }: AnimalRecord): [WithBullFact, FromBullFact][] {
   const runs: [WithBullFact, FromBullFact][] = []
-  let open: WithBullFact | undefined
+  let open: WithBullFact[] = []
   for (const { fact } of happenings) {
-    if (fact.kind === 'with-bull') open = fact
-    if (fact.kind !== 'from-bull' || open === undefined) continue
-    runs.push([open, fact])
-    open = undefined
+    if (fact.kind === 'with-bull') open.push(fact)
+    if (fact.kind !== 'from-bull') continue
+    const isEnded = ({ bull }: WithBullFact): boolean =>
+      fact.bull === undefined || bull === undefined || bull === fact.bull
+    runs.push(...open.filter(isEnded).map((began): [WithBullFact, FromBullFact] => [began, fact]))
+    open = open.filter((began) => !isEnded(began))
   }
   return runs
 }

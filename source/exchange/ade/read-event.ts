@@ -90,6 +90,8 @@ function insemination(event: Event): EventFields | Problem {
           straw: strawKind(straw.isSexedSemen, sire, reading),
           batch: textOf(straw.batch),
           inseminator: textOf(resource.responsible),
+          // Of two at one moment the rank tells which came first.
+          order: wholeOf(resource.rank),
         }),
       ]
     case 'NaturalService':

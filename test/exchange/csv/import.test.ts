@@ -125,6 +125,33 @@ describe('known, changed, new', () => {
     expect(result.tables[0]?.notices.map(({ code }) => code)).toEqual(['row-taken-back'])
   })
 
+  test('one id twice is one row where both say the same, else both are refused', () => {
+    const head = 'number,date,fact,how,id\n'
+    const row = (how: string) => `1,2026-05-01,heat,${how},x1\n`
+    expect(counts(imported(herd(cow('1')), { facts: head + row('paint') + row('paint') }))).toEqual({
+      facts: [1, 1, 0, 0],
+    })
+    const differing = imported(herd(cow('1')), { facts: head + row('paint') + row('mucus') })
+    expect(refusals(differing)).toEqual(['row-id-twice facts.csv:2 id', 'row-id-twice facts.csv:3 id'])
+  })
+
+  test('a row without an id is the same calving as one with it, whether that is on record or not', () => {
+    const file = { facts: 'number,date,fact,ease,id\n1,2026-05-01,calving,2,x1\n1,2026-05-01,calving,2,\n' }
+    const once = imported(herd(cow('1')), file)
+    expect(counts(once)).toEqual({ facts: [1, 1, 0, 0] })
+    expect(counts(imported(once.after, file))).toEqual({ facts: [0, 2, 0, 0] })
+  })
+
+  test('a row that tells what a fact said before it was corrected does not undo the correction', () => {
+    const facts = herd(cow('1'), { about: '1', date: '2026-05-01', kind: 'calving', ease: 1 })
+    const row = (ease: number) => ({ facts: `number,date,fact,ease,id\n1,2026-05-01,calving,${ease},k2\n` })
+    const corrected = imported(facts, row(3)).after
+    const stale = imported(corrected, row(1))
+    expect(stale.facts).toEqual([])
+    expect(stale.tables[0]?.notices.map(({ code }) => code)).toEqual(['row-corrected-since'])
+    expect(counts(imported(corrected, row(4)))).toEqual({ facts: [0, 0, 1, 0] })
+  })
+
   test('a heat that says nothing more is sure, and seen some other way', () => {
     const result = imported(herd(cow('1')), { facts: 'number,date,fact\n1,2026-05-01,heat\n' })
     expect(result.facts).toEqual([

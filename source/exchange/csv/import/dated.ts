@@ -38,6 +38,7 @@ const isNamed = ({ given }: TableRow): boolean => besides.some((field) => given[
  * contradict each other.
  *
  * @param once absent where any number of like facts can happen on a day
+ * @param settled rows of the same group that named their fact by its id, and are dealt with
  * @returns what each row is; it does not depend on the order of rows
  */
 export function pairGroup<F>(
@@ -45,33 +46,35 @@ export function pairGroup<F>(
   facts: readonly OnRecord<F>[],
   columns: readonly Column[],
   once?: Once<F>,
+  settled: readonly TableRow[] = [],
 ): Pairing<F>[] {
-  const content = new Map(group.map((row) => [row, contentOf(columns, row.given, besides)]))
+  const content = new Map([...group, ...settled].map((row) => [row, contentOf(columns, row.given, besides)]))
   const sorted = canonical(group, columns)
-  const settled: Pairing<F>[] = []
+  const pairings: Pairing<F>[] = []
   const open: TableRow[] = []
   for (const row of sorted) {
     const alike =
       once === undefined || isNamed(row)
         ? []
-        : sorted.filter((other) => other !== row && once.sameThing(row.given, other.given))
+        : [...settled, ...sorted].filter((other) => other !== row && once.sameThing(row.given, other.given))
     const other = alike.find((each) => content.get(each) !== content.get(row))
-    if (other !== undefined) settled.push({ row, state: 'contradicted', other })
-    else if (alike.some((each) => open.includes(each))) settled.push({ row, state: 'known' })
+    if (other !== undefined) pairings.push({ row, state: 'contradicted', other })
+    else if (alike.some((each) => open.includes(each) || settled.includes(each)))
+      pairings.push({ row, state: 'known' })
     else open.push(row)
   }
   const paired = pairUp(open, facts, (row, fact) => agrees(columns, fact.fields, row.given, besides))
   const left = facts.filter((_, index) => !paired.includes(index))
   for (const [place, row] of open.entries()) {
     if (paired[place] !== undefined) {
-      settled.push({ row, state: 'known' })
+      pairings.push({ row, state: 'known' })
       continue
     }
     const record = once === undefined ? undefined : left.findLast((each) => once.changes(row.given, each))
-    if (record === undefined) settled.push({ row, state: 'new' })
-    else settled.push({ row, state: 'changed', record: left.splice(left.indexOf(record), 1)[0] ?? record })
+    if (record === undefined) pairings.push({ row, state: 'new' })
+    else pairings.push({ row, state: 'changed', record: left.splice(left.indexOf(record), 1)[0] ?? record })
   }
-  return settled
+  return pairings
 }
 
 /** Rows by what they say, those that say most first. */

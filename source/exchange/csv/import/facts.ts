@@ -1,7 +1,8 @@
 /** facts.csv against the facts on record. */
-import { type AnimalFact, HERD, type NewFact } from '../../../breeding/facts.ts'
+import type { AnimalFact, NewFact } from '../../../breeding/facts.ts'
 import { fault, notice, type Problem } from '../../../breeding/problem.ts'
 import { factColumns, factKinds } from '../tables/facts.ts'
+import { type AnimalRow, splitById } from './by-id.ts'
 import { correctionOf } from './correction.ts'
 import { besides, contradicted, type Once, type OnRecord, pairGroup } from './dated.ts'
 import { agrees, differences } from './differences.ts'
@@ -10,15 +11,9 @@ import type { Herd, PlannedAnimal, PlannedAnimals } from './herd.ts'
 import { isId } from './id-form.ts'
 import type { PlannedFact, RowOutcome } from './outcome.ts'
 import { implausible, inconsistent } from './plausible.ts'
-import type { Fields, TableRow } from './rows.ts'
+import type { TableRow } from './rows.ts'
 
 const ofEveryFact = ['number', 'date', 'time', 'kind', 'id', 'order']
-
-/** A row whose animal is known. */
-interface AnimalRow {
-  readonly row: TableRow
-  readonly animal: PlannedAnimal
-}
 
 /** Sorts the rows of facts.csv into known, new, changed and refused. */
 export function factOutcomes(rows: readonly TableRow[], herd: Herd, animals: PlannedAnimals): RowOutcome[] {
@@ -31,28 +26,31 @@ export function factOutcomes(rows: readonly TableRow[], herd: Herd, animals: Pla
     if (problem !== undefined) refuse(row, problem)
     else if (animal !== undefined) good.push({ row, animal })
   }
-  const { byIdentity, others } = splitById(good, herd, refuse)
+  const { byIdentity, others, repeated } = splitById(good, herd, refuse)
+  for (const row of repeated) outcomes.push({ outcome: 'known', row })
   const claimed = new Set<string>()
   for (const [id, { row, animal }] of byIdentity) {
     const fact = herd.standing(id)
     if (fact !== undefined) claimed.add(fact.id)
     outcomes.push(identified(row, animal, fact as AnimalFact | undefined, herd))
   }
-  for (const [key, group] of Map.groupBy(others, ({ row, animal }) => groupKey(animal.id, row.given))) {
+  const settled = Map.groupBy(byIdentity.values(), keyOfGroup)
+  for (const [key, group] of Map.groupBy(others, keyOfGroup)) {
     const [about = '', date, kind] = JSON.parse(key) as string[]
     const { number } = group[0]?.animal ?? { number: '' }
     const live = (herd.book.animals.get(about)?.happenings ?? [])
       .map(({ fact }) => fact)
       .filter((fact) => fact.date === date && fact.kind === kind && !claimed.has(fact.id))
       .map((fact) => ({ fact, fields: fieldsOf(fact, number) }))
-    outcomes.push(...groupOutcomes(group, live, herd))
+    outcomes.push(...groupOutcomes(group, live, settled.get(key) ?? [], herd))
   }
   return outcomes
 }
 
 const onceADay: Once<AnimalFact> = { sameThing: () => true, changes: () => true }
 
-const groupKey = (about: string, given: Fields): string => JSON.stringify([about, given.date, given.kind])
+const keyOfGroup = ({ row: { given }, animal }: AnimalRow): string =>
+  JSON.stringify([animal.id, given.date, given.kind])
 
 /** What speaks against a row before it is held against the record. */
 function unfitRow(
@@ -76,42 +74,6 @@ function unfitRow(
   )
   if (foreign === undefined) return undefined
   return fault('column-not-for-fact', path, { column: columnOf.get(foreign) ?? foreign, fact: kind }, number)
-}
-
-/** Rows that name a fact of the herd by its id, once each, and the others. */
-function splitById(
-  rows: readonly AnimalRow[],
-  herd: Herd,
-  refuse: (row: TableRow, problem: Problem) => void,
-) {
-  const byIdentity = new Map<string, AnimalRow>()
-  const others: AnimalRow[] = []
-  const first = new Map<string, AnimalRow>()
-  const twice = new Map<string, AnimalRow>()
-  for (const each of rows) {
-    const id = each.row.given.id
-    if (typeof id !== 'string') continue
-    const other = first.get(id)
-    if (other === undefined) first.set(id, each)
-    else twice.set(id, each)
-  }
-  for (const each of rows) {
-    const { row, animal } = each
-    const id = row.given.id
-    if (typeof id !== 'string') {
-      others.push(each)
-      continue
-    }
-    const twin = twice.get(id) === each ? first.get(id) : twice.get(id)
-    const fact = herd.byId.get(id)
-    if (twin !== undefined)
-      refuse(row, fault('row-id-twice', row.path, { column: 'id', id, other: twin.row.path }, animal.number))
-    else if (fact === undefined) others.push(each)
-    else if (fact.about === HERD || fact.kind === 'animal' || fact.kind === 'correction')
-      refuse(row, fault('id-taken', row.path, { column: 'id', id }, animal.number))
-    else byIdentity.set(id, each)
-  }
-  return { byIdentity, others }
 }
 
 /**
@@ -141,13 +103,15 @@ function identified(
 function groupOutcomes(
   group: readonly AnimalRow[],
   live: readonly OnRecord<AnimalFact>[],
+  settled: readonly AnimalRow[],
   herd: Herd,
 ): RowOutcome[] {
   const animalOf = new Map(group.map(({ row, animal }) => [row, animal]))
   const kind = group[0]?.row.given.kind as AnimalFact['kind']
   const rows = group.map(({ row }) => row)
   const once = factKinds[kind].onceADay ? onceADay : undefined
-  return pairGroup(rows, live, factColumns, once).map((pairing) => {
+  const dealtWith = settled.map(({ row }) => row)
+  return pairGroup(rows, live, factColumns, once, dealtWith).map((pairing) => {
     const { row } = pairing
     const animal = animalOf.get(row) as PlannedAnimal
     if (pairing.state === 'known') return { outcome: 'known', row }
