@@ -19,6 +19,12 @@ export const checkSentences: Sentences = {
     `${text(values, 'kind')} on ${day(values, 'date')} of a male. Correct the sex, or take the fact back.`,
   'sire-is-female': 'the sire {parent} is recorded as a female. Correct one of the two.',
   'dam-is-male': 'the dam {parent} is recorded as a male. Correct one of the two.',
+  'pedigree-loop':
+    'the parents lead back to where they began: {animals}. Correct a parent of one; until then their parents count as unknown.',
+  'pedigree-same-parents':
+    '{parent} is given as sire and as dam. Correct one of the two; until then both count as unknown.',
+  'pedigree-both-roles':
+    'given as the sire of {sireOf} and as the dam of {damOf}. Correct one of them; until then the parents of both count as unknown.',
   'animal-without-block': 'no block is known, so she stands on no list but Take care. Give her one.',
   'ear-tag-odd': 'the check digit of ear tag {id} does not fit its numbers. Read the tag again.',
   'electronic-odd':

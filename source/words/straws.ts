@@ -2,7 +2,8 @@
 import type { NitrogenState } from '../breeding/straws/nitrogen.ts'
 import type { StrawReason, StrawReasonCode } from '../breeding/straws/reason.ts'
 import type { ThawingCard, ThawingStep } from '../breeding/straws/thawing.ts'
-import { filled, type Sentences } from './sentences.ts'
+import { plainDate } from './plain-date.ts'
+import { filled, type Sentences, type Values } from './sentences.ts'
 
 /** A sentence for every reason of a kind and of a sire. */
 export const strawReasonWords: Readonly<Record<StrawReasonCode, string>> = {
@@ -62,14 +63,22 @@ export const strawCalf = ({
 }): string =>
   `The calf would be inbred ${(100 * inbreeding).toFixed(1)} %; ${generations === 1 ? '1 generation' : `${generations} generations`} of both known in full.`
 
+const dated =
+  (text: string) =>
+  (values: Values): string =>
+    filled(text, { ...values, date: plainDate(String(values.date ?? '')) })
+
 /** What is odd about the stock. */
 export const strawSentences: Sentences = {
-  'service-without-stock':
+  'service-without-stock': dated(
     'The service of {date} took a {straw} straw of {sire} that was not in stock by the book. Count the flask.',
-  'spoiled-without-stock':
+  ),
+  'spoiled-without-stock': dated(
     '{count} of the {straw} straws of {sire} spoiled on {date} were not in stock by the book. Count the flask.',
-  'service-without-straw':
+  ),
+  'service-without-straw': dated(
     'The service of {date} does not say which straw was used, so it is not taken off the stock. Correct it.',
+  ),
 }
 
 const thawingSteps: Readonly<Record<ThawingStep, (card: ThawingCard) => string>> = {
