@@ -1,6 +1,8 @@
 import { describe, expect, test } from 'vitest'
+import { notice } from '../../source/breeding/problem.ts'
 import { insteadReasons, kindReasons, sireReasons } from '../../source/breeding/straws/reason.ts'
 import { thawingCard } from '../../source/breeding/straws/thawing.ts'
+import { sentence } from '../../source/words/index.ts'
 import {
   nitrogenCautions,
   strawReason,
@@ -59,5 +61,7 @@ test('the flask: burns, air, and a place with moving air', () => {
 })
 
 test('what is odd about the stock says what to do', () => {
-  for (const text of Object.values(strawSentences)) expect(text).toMatch(/(Count the flask|Correct it)\.$/)
+  const values = { date: '2026-05-02', sire: 'S1', straw: 'sexed', count: 2 }
+  for (const code of Object.keys(strawSentences))
+    expect(sentence(notice(code, '', values))).toMatch(/2 May 2026 .*(Count the flask|Correct it)\.$/)
 })
