@@ -11,6 +11,7 @@ import type { Now } from './now.ts'
 import { movedOn, pointedAt, rowAt, rowOf } from './page.ts'
 import { actInPlace } from './places/acts.ts'
 import { keptResults } from './places/scanning.ts'
+import { reckoningOf } from './reckoning.ts'
 import { settled, tickedPage } from './tick.ts'
 
 /**
@@ -92,7 +93,8 @@ export function act(desk: Desk, action: Action): Step {
     case 'clock':
       return { desk: clock(desk, action.now) }
     case 'reckoned':
-      return { desk: { ...desk, reckoned: desk.book } }
+      // Until all is known, what was known of the book before stands in for what is not.
+      return { desk: reckoningOf(desk) === undefined ? { ...desk, reckoned: desk.book } : { ...desk } }
   }
 }
 

@@ -3,7 +3,7 @@ import type { Action } from '../morning/action.ts'
 import { type Binding, DIGITS, plain } from './binding.ts'
 
 export const numberKeys: readonly Binding[] = [
-  { name: 'number', keys: DIGITS, does: (_desk, digit) => ({ do: 'digit', digit }), group: 'move' },
+  { name: 'number-here', keys: DIGITS, does: (_desk, digit) => ({ do: 'digit', digit }), group: 'move' },
   plain('rub', ['backspace', 'delete'], { do: 'rub' }),
 ]
 

@@ -68,6 +68,11 @@ test('after a fact the old numbers stand, marked as such, until the new are know
   expect(recorded.book).not.toBe(desk.book)
   expect(knownView(recorded, season, {})?.stale).toBe(true)
   expect(forecastOf(recorded, season)).toBe(forecastOf(desk, season))
+  const first = reckoningOf(recorded)?.begin()
+  if (first !== undefined) finished(first)
+  const half = act(recorded, { do: 'reckoned' }).desk
+  expect(knownView(half, season, 'figures')?.stale).toBe(false)
+  expect(knownView(half, season, {})?.stale).toBe(true)
   const after = reckonAll(recorded).desk
   expect(knownView(after, season, {})?.stale).toBe(false)
 })

@@ -147,6 +147,10 @@ export const keyWords = {
   spoiled: { label: 'spoiled', help: 'Straws spoiled or thrown away.' },
   nitrogen: { label: 'nitrogen', help: 'The depth of the liquid nitrogen, measured.' },
   whole: { label: 'tell more', help: 'Tells all about the line pointed at: the serving card of its straws.' },
+  'number-here': {
+    label: 'number',
+    help: 'Typing a number and Enter opens the page of that animal; the end of an ear tag will do.',
+  },
   'look-into': {
     label: 'look into it',
     help: 'Looks into the line pointed at: a question, the animals of a figure, a change to try, her page.',
