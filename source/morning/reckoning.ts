@@ -40,6 +40,18 @@ function viewOf(book: HerdBook, season: Season, day: Day): SeasonView | undefine
 export const blocksAhead = (desk: Desk): readonly BlockDay[] =>
   desk.page.list.blocks.filter(({ phase }) => phase === 'before' || phase === 'ai' || phase === 'bull')
 
+/** Straws for a season are ordered so many days before it begins. */
+const ORDERED_BEFORE = 120
+
+/** The seasons that straws are needed for: of each block the next whose AI is not over, where it begins soon. */
+export const seasonsOfStraws = (desk: Desk): readonly Season[] => {
+  const { day } = desk.page.list
+  return [...desk.book.seasons.values()].flatMap((seasons) => {
+    const next = seasons.find((season) => dayOfSeason(season, season.aiEnd) >= day)
+    return next === undefined || next.matingStart - day > ORDERED_BEFORE ? [] : [next]
+  })
+}
+
 /** The blocks whose season is on or begins soon, and that have bull weeks. */
 export const blocksWithBull = (desk: Desk): readonly BlockDay[] =>
   desk.page.list.blocks.filter(({ phase, season }) => phase !== 'closed' && season.bullEnd > season.aiEnd)
@@ -53,7 +65,7 @@ export function wantedBy(desk: Desk): readonly Wanted[] {
   const place = placeOf(desk)
   switch (place.at) {
     case 'straws':
-      return blocksAhead(desk).map(({ season }) => ({ season, part: {} }))
+      return seasonsOfStraws(desk).map((season) => ({ season, part: {} }))
     case 'bulls':
       return blocksWithBull(desk).flatMap(({ season }) => [
         { season, part: {} },

@@ -1,11 +1,11 @@
-/** Whether the straws will last, over all blocks whose AI is on or to come. */
+/** Whether the straws will last, over all blocks whose AI is on or begins soon. */
 import { type Day, plusDays } from '../breeding/day.ts'
 import type { BlockForecast } from '../breeding/forecast/block.ts'
 import { dayOfSeason, type Season } from '../breeding/season.ts'
 import { type Supply, supplyOf } from '../breeding/straws/supply.ts'
 import type { Desk } from './desk.ts'
 import { flaskOn } from './flask.ts'
-import { blocksAhead, knownView } from './reckoning.ts'
+import { knownView, seasonsOfStraws } from './reckoning.ts'
 
 export interface KindAhead extends Supply {
   /** Straws still to be used: the middle, and the ends that hold it at least 8 times in 10; blocks added up. */
@@ -19,7 +19,7 @@ export interface KindAhead extends Supply {
 export type SupplyAhead =
   /** Being reckoned; what is left is known. */
   | { readonly state: 'reckoning'; readonly kinds: readonly Supply[] }
-  /** No AI is on or to come. */
+  /** No AI is on or begins soon. */
   | { readonly state: 'no-ai'; readonly kinds: readonly Supply[] }
   | {
       readonly state: 'known'
@@ -38,9 +38,7 @@ export type SupplyAhead =
 export function supplyAhead(desk: Desk): SupplyAhead {
   const { day } = desk.page.list
   const { stock } = flaskOn(desk.book, day)
-  const seasons = blocksAhead(desk)
-    .map(({ season }) => season)
-    .filter((season) => dayOfSeason(season, season.aiEnd) >= day)
+  const seasons = seasonsOfStraws(desk)
   if (seasons.length === 0) return { state: 'no-ai', kinds: supplyOf(stock, () => undefined) }
   const known = seasons.map((season) => knownView(desk, season, {}))
   const forecasts = known.flatMap((one) => one?.view.forecast ?? [])
@@ -49,6 +47,7 @@ export function supplyAhead(desk: Desk): SupplyAhead {
   const sum = (of: (forecast: BlockForecast) => number): number =>
     forecasts.reduce((all, forecast) => all + of(forecast), 0)
   const until = lastAiDay(seasons)
+  const from = Math.max(day, Math.min(...seasons.map(({ matingStart }) => matingStart))) as Day
   const kinds = supplyOf(stock, (straw) => sum(({ straws }) => straws[straw].high)).map(
     (supply): KindAhead => {
       const expected = sum(({ straws }) => straws[supply.straw].expected)
@@ -57,7 +56,7 @@ export function supplyAhead(desk: Desk): SupplyAhead {
         likely: sum(({ straws }) => straws[supply.straw].middle),
         low: sum(({ straws }) => straws[supply.straw].low),
         high: sum(({ straws }) => straws[supply.straw].high),
-        outOn: outOn(supply.left, expected, day, until),
+        outOn: outOn(supply.left, expected, from, until),
       }
     },
   )
@@ -67,7 +66,7 @@ export function supplyAhead(desk: Desk): SupplyAhead {
 const lastAiDay = (seasons: readonly Season[]): Day =>
   Math.max(...seasons.map((season) => dayOfSeason(season, season.aiEnd))) as Day
 
-/** At so many straws a day, evenly to the last day of AI. */
+/** At so many straws a day, evenly from a day to the last of AI. */
 function outOn(left: number, expected: number, day: Day, until: Day): Day | undefined {
   const days = until - day + 1
   if (expected <= left) return undefined

@@ -98,7 +98,7 @@ describe('the five questions', () => {
     const before = await open('answers', { now: at('05:15', '2026-04-20') })
     expect(before.text).toContain('Mating begins Fri 1 May.')
     expect(before.text).toMatch(/\d+ of \d+ seen on heat so far/)
-    const after = await open('answers', { now: at('05:15', '2026-09-20') })
+    const after = await open('answers', { rows: 40, now: at('05:15', '2026-09-20') })
     expect(after.text).toContain('The AI weeks are over.')
     expect(after.text).toMatch(/Found empty \d+ of \d+/)
   })

@@ -54,8 +54,9 @@ export function forecastShown(desk: Desk, place: SeasonPlace) {
 
 const empties = new WeakMap<SeasonView, readonly ProbablyEmpty[]>()
 
-/** Who is probably empty; found once for a view. */
+/** Who is probably empty; found once for a view. Before the mating start nobody can be. */
 export function emptiesOf(view: SeasonView): readonly ProbablyEmpty[] {
+  if (view.s < 0) return []
   const found =
     empties.get(view) ?? probablyEmpty(view.counted.members, view.book, view.rates.rates, view.season)
   empties.set(view, found)

@@ -51,7 +51,7 @@ export function aiAnswer(view: SeasonView, ahead: SeasonView | undefined): Answe
   const services = view.counted.ai.length
   const forecast = ahead?.forecast
   const { sixWeeks } = inCalf
-  const isAhead = forecast !== undefined && s <= SIX_WEEKS + 1
+  const isAhead = forecast !== undefined && (s <= SIX_WEEKS + 1 || sixWeeks.unknown > 0)
   const expected = usualNonReturn(view)
   const says = [
     conception.denominator === 0

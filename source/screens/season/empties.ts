@@ -1,6 +1,5 @@
 /** Who is probably empty and why, then whom the block has little time left for; Enter opens her page. */
 import type { LastChance } from '../../breeding/ahead/last-chances.ts'
-import type { Day } from '../../breeding/day.ts'
 import { emptyReasons, type ProbablyEmpty } from '../../breeding/figures/probably-empty.ts'
 import type { Standing } from '../../breeding/standing.ts'
 import { animalAt, emptiesOf, figuresShown } from '../../morning/places/season.ts'
@@ -33,7 +32,17 @@ export const emptiesPage: DrawPart = (part) => {
             ...of.map((one) => pointable(emptyLine(one, room), room.theme)),
           ]
     }),
-    ...(empties.length === 0 ? [{ line: [bit(` ${seasonWords.noEmpties}`)] as Line }] : []),
+    ...(empties.length === 0
+      ? [
+          {
+            line: [
+              bit(
+                ` ${view.s < 0 ? seasonWords.begins(shortDate(view.season.matingStart)) : seasonWords.noEmpties}`,
+              ),
+            ] as Line,
+          },
+        ]
+      : []),
     ...(last.length === 0
       ? []
       : [
@@ -59,10 +68,11 @@ function emptyLine({ standing, chance }: ProbablyEmpty, { cells, theme }: Room):
   ]
 }
 
+/** When she is ready, and what can still become of her in this block; how she stands is told beside. */
 function lastLine(one: LastChance, { theme }: Room): Line {
-  const day = (of: Day): string => shortDate(of)
-  const reason = lastChanceReasons[one.reason]
-  const calves = one.calves === undefined ? '' : ` ${dayAndMonth(one.calves)}`
-  const ready = one.readyFrom === undefined ? '' : `, ${seasonWords.readyFrom(dayAndMonth(one.readyFrom))}`
-  return [...who(one.standing, theme.signs.cut), bit(`${reason}${calves}${ready}: ${becomesWords(one, day)}`)]
+  const ready =
+    one.readyFrom === undefined
+      ? lastChanceReasons[one.reason]
+      : seasonWords.readyFrom(dayAndMonth(one.readyFrom))
+  return [...who(one.standing, theme.signs.cut), bit(`${ready}: ${becomesWords(one, dayAndMonth)}`)]
 }

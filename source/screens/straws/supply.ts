@@ -11,7 +11,7 @@ import { shortDate } from '../../words/dates.ts'
 import { bit, type Line } from '../line.tsx'
 import type { Room } from '../page-lines.ts'
 import { ruled } from '../ruled.ts'
-import { type PlacedTable, type Table, tableLines } from '../table.ts'
+import { type Column, type PlacedTable, type Table, tableLines } from '../table.ts'
 import { movedIn, paragraph } from '../text.ts'
 import type { Theme, Tone } from '../theme.ts'
 import { kindNames, strawsWords } from '../words/straws.ts'
@@ -42,6 +42,9 @@ function endOf(supply: SupplyAhead): string {
 
 const isKnown = (kind: Supply): kind is KindAhead => 'likely' in kind
 
+/** Columns of kind and of what is left. */
+const LEFT_ALONE = 2
+
 /** A row a kind; what is needed while it is known. */
 function supplyTable(supply: SupplyAhead, { cells, theme }: Room): Table {
   const narrow = cells < 70
@@ -62,16 +65,14 @@ function supplyTable(supply: SupplyAhead, { cells, theme }: Room): Table {
       bit(todo, tone),
     ]
   })
-  return {
-    columns: [
-      { name: '', cells: narrow ? 14 : 16 },
-      { name: columns.left, cells: 6, side: 'right' },
-      { name: columns.needed, cells: 8, side: 'right' },
-      { name: narrow ? columns.bandShort : columns.band, cells: narrow ? 10 : 18, side: 'right' },
-      { name: '', cells: cells - (narrow ? 38 : 48) },
-    ],
-    rows,
-  }
+  const shown: readonly Column[] = [
+    { name: '', cells: narrow ? 14 : 16 },
+    { name: columns.left, cells: 6, side: 'right' },
+    { name: columns.needed, cells: 8, side: 'right' },
+    { name: narrow ? columns.bandShort : columns.band, cells: narrow ? 10 : 18, side: 'right' },
+    { name: '', cells: cells - (narrow ? 38 : 48) },
+  ]
+  return { columns: supply.state === 'no-ai' ? shown.slice(0, LEFT_ALONE) : shown, rows }
 }
 
 function todoOf(kind: KindAhead): { readonly todo: string; readonly tone: Tone } {
@@ -86,7 +87,7 @@ function todoOf(kind: KindAhead): { readonly todo: string; readonly tone: Tone }
 
 /** How far the straws used go towards the heifers wanted, where a number is set. */
 export function heiferLines(desk: Desk, cells: number, theme: Theme, most = 4): readonly Line[] {
-  const season = blocksAhead(desk)[0]?.season
+  const season = blocksAhead(desk).find(({ phase }) => phase === 'ai' || phase === 'bull')?.season
   const { book, page } = desk
   if (season === undefined || book.policy.replacementsWanted === 0) return []
   const services = servicesOfSeason(book, season, page.list.day)

@@ -55,7 +55,7 @@ export function shortEntry(desk: Desk, entry: StrawsEntry, cells: number, theme:
   if (entry.is !== 'lot')
     return entryLines(desk, entry, cells, theme)
       .filter((line) => line.length > 0)
-      .slice(1)
+      .slice(entry.is === 'nitrogen' ? 2 : 0)
   const [, traits = [], place = []] = lotParts(desk, entry.lot, cells, theme)
   const thaw = thawingWords(
     thawingCard(entry.lot.straw, volumeOf(desk.book, entry.lot.sire, entry.lot.straw)),

@@ -180,7 +180,7 @@ export const seasonWords = {
   } satisfies Record<EmptyReason, (many: number) => string>,
   noEmpties: 'Nobody is more likely empty than in calf.',
   emptiesAhead: (middle: number, low: number, high: number, all: number): string =>
-    `Ahead: ${middle} of ${all} empty when the bull comes out, ${low} to ${high} at least 8 times in 10.`,
+    `Ahead: ${middle} of ${all} empty at the final check, ${low} to ${high} at least 8 times in 10.`,
   emptyEnd: (empty: number, all: number, unknown: number): string =>
     `Found empty ${empty} of ${all}${unknown === 0 ? '' : `, ${unknown} not known`}.`,
   chance: (chance: number): string => `${Math.round(100 * chance)} in 100 in calf`,

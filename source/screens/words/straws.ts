@@ -7,7 +7,7 @@ export const strawsWords = {
   supply: 'Will they last',
   columns: { left: 'left', needed: 'needed', band: 'at least 8 in 10', bandShort: '8 in 10' },
   until: (date: string): string => `until ${date}, the last day of AI`,
-  noAi: 'no AI is on or to come',
+  noAi: 'no AI is on or begins soon',
   reckoning: 'reckoning what is needed',
   reckoningAnew: 'reckoning anew',
   to: (low: number, high: number): string => `${low} to ${high}`,
