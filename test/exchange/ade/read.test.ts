@@ -64,8 +64,12 @@ describe('our own events', () => {
       ])
     fc.assert(
       fc.property(herds, (mixed) => {
-        // Animals that left are not taken into a new herd, and facts without a time have none to compare.
-        const facts = mixed.filter(({ kind }) => kind !== 'left')
+        // Animals that left are not taken into a new herd. A milking becomes its time there, so that of two services
+        // on a day the order can change; such herds are left aside.
+        const facts = mixed.filter(
+          (fact) =>
+            fact.kind !== 'left' && !(fact.kind === 'service' && fact.time === undefined && fact.session),
+        )
         const empty = asFacts([farm as unknown as NewFact], { at })
         const once = imported(empty, exported(facts), 'other')
         expect(checkFacts(once.after)).toEqual([])
