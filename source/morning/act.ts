@@ -7,6 +7,7 @@ import type { Action, Leave, Step } from './action.ts'
 import { type Desk, showsToday, withDay } from './desk.ts'
 import { historyOf } from './history.ts'
 import { whyNot } from './may.ts'
+import { because } from './message.ts'
 import type { Now } from './now.ts'
 import { movedOn, pointedAt, rowAt, rowOf } from './page.ts'
 import { actInPlace } from './places/acts.ts'
@@ -87,7 +88,7 @@ export function act(desk: Desk, action: Action): Step {
     case 'same-facts':
       return { desk: { ...desk, log: action.log, history: historyOf(action.log) } }
     case 'saving':
-      return { desk: { ...desk, saving: action.saving } }
+      return saving({ ...desk, saving: action.saving })
     case 'say':
       return { desk: { ...desk, said: action.message } }
     case 'clock':
@@ -98,8 +99,17 @@ export function act(desk: Desk, action: Action): Step {
   }
 }
 
-/** Leaving with something unsaved or unsettled is asked about; Ctrl+C is not held up. */
+/** What is being saved is waited for by who is leaving. */
+function saving(desk: Desk): Step {
+  if (desk.leaving === undefined || desk.saving.state === 'saving') return { desk }
+  const { leaving: _, ...here } = desk
+  return leave(here, 'quit')
+}
+
+/** Leaving waits for what is being saved, and asks about what is unsaved or unsettled; Ctrl+C is not held up. */
 function leave(desk: Desk, how: Leave): Step {
+  if (how === 'quit' && desk.saving.state === 'saving')
+    return { desk: { ...desk, leaving: true, said: because('leaves-when-saved') } }
   if (how === 'quit' && desk.saving.state === 'not-saved')
     return { desk: { ...desk, slip: { is: 'leaving' } } }
   if (how === 'quit' && keptResults(desk).length > 0)

@@ -64,6 +64,8 @@ export interface Desk {
   /** Digits of a number that is being typed. */
   readonly typed: string
   readonly said: Message | undefined
+  /** The user has left, and what was recorded is still being saved. */
+  readonly leaving?: true
   /** The book that was reckoned last; see reckoning.ts. */
   readonly reckoned?: HerdBook
 }

@@ -140,6 +140,7 @@ export class Session {
 
   #do(action: Action): void {
     if (action.do === 'clock' && sameMoment(action.now, this.#desk.now)) return
+    if (action.do === 'leave') this.#do(this.#saving())
     const step = act(this.#desk, action)
     this.#desk = step.desk
     if (step.record !== undefined) this.#record(step.record)
@@ -224,8 +225,12 @@ export class Session {
     if (this.#desk.unsettled.length === 0) this.#tell()
   }
 
+  #saving(): Action {
+    return { do: 'saving', saving: savingOf(this.#setup.herd.state, this.#sent.length) }
+  }
+
   #tell(): void {
-    this.#do({ do: 'saving', saving: savingOf(this.#setup.herd.state, this.#sent.length) })
+    this.#do(this.#saving())
     for (const listener of this.#listeners) listener()
     this.#reckonFurther()
   }

@@ -21,7 +21,7 @@ test('what waits to be saved is shown as such, and then as saved', async () => {
   expect(screen.lines[0]).toContain('saving · MK')
   expect(screen.line('412 Buttercup')).toContain('●')
   store.save()
-  await screen.settled()
+  await screen.quiet()
   expect(screen.lines[0]).toContain('all saved · MK')
 })
 
@@ -31,7 +31,7 @@ test('what cannot be saved is kept, shown with the reason, and tried again with 
   const screen = await openOn([], { now, by: 'MK', herd: store })
   await screen.type('412')
   await screen.press('usual')
-  await screen.settled()
+  await screen.quiet()
   expect(screen.lines[0]).toContain('NOT SAVED: 1 · MK')
   expect(screen.cellsOf('NOT SAVED')[0]).toMatchObject({ colour: 1, bold: true })
   await screen.press('back')
@@ -39,7 +39,7 @@ test('what cannot be saved is kept, shown with the reason, and tried again with 
   expect(screen.line('412 Buttercup')).toContain('●')
   store.trouble = []
   await screen.press('down')
-  await screen.settled()
+  await screen.quiet()
   expect(screen.lines[0]).toContain('all saved · MK')
   expect(store.state.facts.at(-1)).toMatchObject({ kind: 'service' })
 })
@@ -55,11 +55,30 @@ test('leaving with something unsaved is asked about; a copy can be saved first',
   await screen.press('cancel', 'quit', 'copy')
   await screen.type('/stick/herd.json')
   await screen.press('take')
-  await screen.settled()
+  await screen.quiet()
   expect(store.copies).toEqual(['/stick/herd.json'])
   expect(screen.text).toContain('A copy of the whole herd is saved as /stick/herd.json.')
   await screen.press('quit', 'leave-unsaved')
   expect(await screen.exit()).toBe(0)
+})
+
+test('who leaves while a fact is being saved waits for it, also where the keys came together', async () => {
+  const store = memory()
+  store.slow = true
+  const screen = await openOn([], { now, by: 'MK', herd: store })
+  await screen.type('412')
+  await screen.send(' q')
+  expect(screen.text).toContain('The program leaves as soon as that is done.')
+  store.trouble = full
+  store.save()
+  await screen.quiet()
+  expect(screen.text).toContain('1 fact is not saved')
+  await screen.press('cancel')
+  store.trouble = []
+  store.slow = false
+  await screen.press('quit')
+  expect(await screen.exit()).toBe(0)
+  expect(store.state.unsaved).toEqual([])
 })
 
 test('a copy that fails says why', async () => {
@@ -69,7 +88,7 @@ test('a copy that fails says why', async () => {
   await screen.press('copy')
   await screen.type('/full/herd.json')
   await screen.press('take')
-  await screen.settled()
+  await screen.quiet()
   expect(screen.text).toContain('No copy saved: herd.json')
 })
 
@@ -79,7 +98,7 @@ test('a herd that may only be read records nothing and says why', async () => {
   expect(screen.lines[0]).toContain('read only · MK')
   await screen.type('412')
   await screen.press('usual')
-  await screen.settled()
+  await screen.quiet()
   expect(screen.text).toContain('Not recorded:')
   expect(screen.line('412 Buttercup')).toContain('○')
 })
@@ -90,7 +109,7 @@ test('a fact that the herd refuses goes from the screen again, with the reason',
   const screen = await openOn([], { now, by: 'MK', herd: store })
   await screen.type('412')
   await screen.press('usual')
-  await screen.settled()
+  await screen.quiet()
   expect(screen.text).toContain('Not recorded:')
   expect(screen.line('412 Buttercup')).toContain('○')
   expect(store.state.facts).toHaveLength(herd().length)
@@ -104,14 +123,14 @@ test('an older copy in the place of the file is saved over only when the user sa
   store.trouble = [fault('herd-older', 'herd.json', { found: 3, known: 9 })]
   await screen.type('412')
   await screen.press('usual')
-  await screen.settled()
+  await screen.quiet()
   expect(screen.lines[0]).toContain('NOT SAVED: 1')
   await screen.press('over-older')
   expect(screen.text).toContain('An older copy stands in the place of the file')
   expect(store.overOlder).toBe(false)
   store.trouble = []
   await screen.press('agree')
-  await screen.settled()
+  await screen.quiet()
   expect(store.overOlder).toBe(true)
   expect(screen.lines[0]).toContain('all saved')
 })
@@ -123,7 +142,7 @@ test('what another program records comes onto the list, and what was typed here 
   await screen.press('note')
   await screen.type('half a no')
   store.merge(cow('777', 'Zinnia', 80, [heat(0, { time: '05:10' })]))
-  await screen.settled()
+  await screen.quiet()
   expect(screen.line('► Note')).toContain('half a no▁')
   await screen.press('cancel')
   expect(screen.line('777 Zinnia')).toContain('on heat')
@@ -136,7 +155,7 @@ test('facts recorded while an earlier save still runs are all kept', async () =>
   await screen.send('905h412h101h')
   expect(screen.lines[0]).toContain('saving')
   store.save()
-  await screen.settled()
+  await screen.quiet()
   expect(screen.lines[0]).toContain('all saved')
   expect(store.state.facts.slice(herd().length).map((fact) => fact.about)).toEqual([
     'cow-905',

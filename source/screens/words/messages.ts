@@ -62,6 +62,7 @@ const whys: Sentences = {
   'not-a-key': '{key} does nothing here. ? shows the keys.',
   'no-older-copy': 'No older copy stands in the place of the file.',
   copied: 'A copy of the whole herd is saved as {path}.',
+  'leaves-when-saved': 'Saving. The program leaves as soon as that is done.',
   'no-suspend': 'This terminal cannot be suspended.',
 }
 

@@ -144,7 +144,7 @@ export class Screen {
   /** Waits until nothing has been drawn for a while: what does not come from a key is drawn when there is time. */
   async quiet(): Promise<void> {
     let before = -1
-    while (before !== this.output.written) {
+    while (before !== this.output.written || this.session.desk.unsettled.length > 0) {
       before = this.output.written
       await new Promise((resolve) => setTimeout(resolve, 40))
       await this.settled()
