@@ -6,7 +6,7 @@ import type { VisitAhead } from './list.ts'
 import { heatRecord } from './rules/heat-record.ts'
 import { noHeatSeen } from './rules/no-heat-seen.ts'
 import type { Placement, Rule, RuleSetting } from './rules/placement.ts'
-import { nextVisit, pregnancyCheck } from './rules/pregnancy-check.ts'
+import { pregnancyCheck, visitAhead } from './rules/pregnancy-check.ts'
 import { repeatHeatWatch } from './rules/repeat-heat-watch.ts'
 import { secondService, serve } from './rules/serve.ts'
 import { sweepBull } from './rules/sweep-bull.ts'
@@ -44,12 +44,6 @@ export function placeOf(standing: Standing, setting: RuleSetting): Place {
     break
   }
   return { takeCare: takeCare(standing, setting), further }
-}
-
-/** The next scanning visit of her block, where it is planned on a later day. */
-function visitAhead({ season, today }: Standing): Day | undefined {
-  const visit = season === undefined ? undefined : nextVisit(season, today)
-  return visit === today ? undefined : visit
 }
 
 /** The visit that her check waits for, where she will be ready on it if nothing happens before. */

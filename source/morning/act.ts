@@ -1,5 +1,7 @@
 /** The reducer of the screen: a desk and an action in, the desk after it and the facts to record out. Pure. */
 import type { Fact } from '../breeding/facts.ts'
+import { notOnList } from '../breeding/not-on-list.ts'
+import { standingOn } from '../breeding/standing.ts'
 import * as moving from './act/moving.ts'
 import * as recordings from './act/recording.ts'
 import * as slips from './act/slips.ts'
@@ -7,7 +9,7 @@ import type { Action, Leave, Step } from './action.ts'
 import { type Desk, showsToday, withDay } from './desk.ts'
 import { historyOf } from './history.ts'
 import { whyNot } from './may.ts'
-import { because } from './message.ts'
+import { because, type Message } from './message.ts'
 import type { Now } from './now.ts'
 import { movedOn, pointedAt, rowAt, rowOf } from './page.ts'
 import { actInPlace } from './places/acts.ts'
@@ -132,10 +134,22 @@ function recorded(desk: Desk, facts: readonly Fact[]): Desk {
   const alone = about !== undefined && facts.every((fact) => fact.about === about)
   const broughtBack = alone && desk.said?.code === 'taken-back' ? pointedAt(after.page, about) : undefined
   const page = broughtBack ?? (left && !before.done ? movedOn(after.page, desk.page) : after.page)
-  const stands = alone ? rowOf(page, about)?.section : undefined
-  const moved = stands !== undefined && stands !== rowOf(desk.page, about ?? '')?.section
-  const said = after.said === undefined || !moved ? after.said : { ...after.said, stands }
-  return { ...after, page, said }
+  const whereabouts = alone && after.said !== undefined ? whereaboutsOf({ ...after, page }, desk, facts) : {}
+  return { ...after, page, said: after.said && { ...after.said, ...whereabouts } }
+}
+
+/** What is said of where an animal stands after facts about her: her new section; after a heat why she has none. */
+function whereaboutsOf(
+  after: Desk,
+  before: Desk,
+  facts: readonly Fact[],
+): Pick<Message, 'stands' | 'notOnList'> {
+  const about = facts[0]?.about ?? ''
+  const stands = rowOf(after.page, about)?.section
+  if (stands !== undefined) return stands === rowOf(before.page, about)?.section ? {} : { stands }
+  const animal = after.book.animals.get(about)
+  if (animal === undefined || !facts.some(({ kind }) => kind === 'heat')) return {}
+  return { notOnList: notOnList(standingOn(after.book, animal, after.page.list.day), after.book.policy) }
 }
 
 /** Time has passed; at midnight the list of the new day takes the place of yesterday's. */

@@ -5,7 +5,7 @@ import { calvedAtLeast, checkedEmpty, daysCalved, mayBeServed, returned, type St
 import { concernsBreeding, fitting, type Rule, sinceCalving, sureHeatSince } from './placement.ts'
 
 /** An examination answers for so many days. */
-const EXAMINED_DAYS = 21
+export const EXAMINED_DAYS = 21
 /** A heat of the pre-mating weeks counts from here for maidens and cows calved long ago. */
 const CYCLING_FROM = -42
 const CALVED_LONG = 150

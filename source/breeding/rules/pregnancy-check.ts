@@ -45,6 +45,12 @@ export const pregnancyCheck: Rule = (standing, setting) => {
 export const nextVisit = (season: Season, today: Day): Day | undefined =>
   season.scanDays.find((visit) => visit >= today)
 
+/** The next scanning visit of her block, where it is planned on a later day. */
+export function visitAhead({ season, today }: Standing): Day | undefined {
+  const visit = season === undefined ? undefined : nextVisit(season, today)
+  return visit === today ? undefined : visit
+}
+
 function dueForCheck(standing: Standing, setting: RuleSetting): boolean {
   const { season, s } = standing
   if (standing.inCalf || !unchecked(standing) || season === undefined || s === undefined) return false

@@ -6,11 +6,13 @@ import { type Day, plusDays } from '../../breeding/day.ts'
 import { DUE_BAND } from '../../breeding/gestation.ts'
 import type { Row } from '../../breeding/list.ts'
 import { nextReturn } from '../../breeding/next-return.ts'
+import { notOnList } from '../../breeding/not-on-list.ts'
 import { ratesOfPolicy } from '../../breeding/rates-of-policy.ts'
 import { daysCalved, type Standing, standingOn } from '../../breeding/standing.ts'
 import type { Desk } from '../../morning/desk.ts'
 import { dateInWords, shortDate } from '../../words/dates.ts'
 import { reasonWords, sectionNames, warningWords } from '../../words/list.ts'
+import { notOnListSentence } from '../../words/not-on-list.ts'
 import { safeText } from '../../words/safe.ts'
 import { strawCalf, strawReason } from '../../words/straws.ts'
 import { bit, type Line } from '../line.tsx'
@@ -59,8 +61,11 @@ export function titleLines(about: About): Line[] {
 
 /** Why she stands where she stands: the rule's sentence with its numbers, then the warnings. */
 function whySentences({ row, desk, standing, theme }: About): readonly { text: string; tone: Tone }[] {
-  if (row === undefined) return [{ text: animalWords.notOnList, tone: 'faint' }]
   const { policy } = desk.book
+  if (row === undefined)
+    return [
+      { text: `${animalWords.notOnList} ${notOnListSentence(notOnList(standing, policy))}`, tone: 'faint' },
+    ]
   const since = animalWords.since(row, standing)
   const tone = row.section === 'take-care' ? 'care' : 'plain'
   const reasons = row.reasons.map((reason) => reasonWords[reason].sentence(policy)).join(' ')

@@ -7,6 +7,7 @@ import { dateInWords, shortDate } from '../../words/dates.ts'
 import { factWords } from '../../words/facts.ts'
 import { herdFactWords } from '../../words/herd-facts.ts'
 import { sectionNames } from '../../words/list.ts'
+import { notOnListPhrase } from '../../words/not-on-list.ts'
 import { safeText } from '../../words/safe.ts'
 import { filled, type Sentences } from '../../words/sentences.ts'
 import { aheadMessages } from './ahead.ts'
@@ -106,8 +107,10 @@ export const messageCodes: readonly string[] = [
   'not-copied',
 ]
 
-const withPlace = (text: string, { stands }: Message): string =>
-  stands === undefined ? text : `${text} Now under ${sectionNames[stands]}.`
+function withPlace(text: string, { stands, notOnList }: Message): string {
+  if (stands !== undefined) return `${text} Now under ${sectionNames[stands]}.`
+  return notOnList === undefined ? text : `${text} No row: ${notOnListPhrase(notOnList)}.`
+}
 
 /** Different things that one line tells of an action. */
 const MOST_TOLD = 3
