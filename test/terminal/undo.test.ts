@@ -14,8 +14,12 @@ afterEach(closeAll)
 afterEach(() => rmSync(folder, { recursive: true, force: true }))
 
 /** The program on a real file, as after a start. */
-async function start(file: string, day = now): Promise<{ screen: Screen; leave: () => Promise<void> }> {
-  const world = { ...thisComputer, now: () => instantOf(day) }
+async function start(
+  file: string,
+  day = now,
+  recordedAt = instantOf(day),
+): Promise<{ screen: Screen; leave: () => Promise<void> }> {
+  const world = { ...thisComputer, now: () => recordedAt }
   const opened = await openHerdFile(file, world)
   if (!opened.ok) throw new Error(JSON.stringify(opened.problems))
   const store = opened.value
@@ -144,5 +148,17 @@ test('a fact struck out on her page is taken back like anything else', async () 
   await screen.press('undo')
   expect(screen.text).toContain('Taken back: 54: struck out, served by AI, S17 conventional')
   await saved(screen)
+  await leave()
+})
+
+test('on the fixed day of the sample herd what was just recorded is taken back at once', async () => {
+  const file = await herdFile()
+  const { screen, leave } = await start(file, now, new Date('2027-01-15T09:00:00Z'))
+  await screen.type('412')
+  await screen.press('usual')
+  expect(tick(screen, '412')).toBe('●')
+  await screen.press('undo')
+  expect(screen.text).toContain('Taken back: 412')
+  expect(tick(screen, '412')).toBe('○')
   await leave()
 })

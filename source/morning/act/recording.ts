@@ -97,7 +97,8 @@ export function undo(desk: Desk, action: Action & { do: 'undo' | 'redo' }): Step
   if (deed.facts.length > MANY && !isMove(deed)) return asking(desk, `${action.do}-many`, facts, said)
   // What was done on another day is out of sight: it is shown before it is taken back.
   const { zone } = desk.book.farm
-  const old = deed.facts.some((fact) => dateInZone(new Date(fact.at), zone) !== dayIso(desk.now.day))
+  const today = dayIso(desk.now.day)
+  const old = deed.facts.some((fact) => fact.date !== today && dateInZone(new Date(fact.at), zone) !== today)
   return old ? asking(desk, `${action.do}-old`, facts, said) : recording(desk, facts, said)
 }
 
