@@ -1,4 +1,5 @@
 /** `dawnlist animal`: what is known of one animal. */
+import { morningList } from '../breeding/morning-list.ts'
 import { fault } from '../breeding/problem.ts'
 import { ratesOfHerd } from '../breeding/rates-of-herd.ts'
 import { standingOn } from '../breeding/standing.ts'
@@ -21,7 +22,7 @@ export const run: Run = async (given, shell) => {
     return 1
   }
   const standing = standingOn(book, animal, day)
-  const known = animalJson(book, standing, ratesOfHerd(book, day).rates)
+  const known = animalJson(book, standing, ratesOfHerd(book, day).rates, morningList(book, day).rows)
   shell.print(
     given.switches.has('json') ? `${JSON.stringify(known, null, 1)}\n` : animalText(book, standing, known),
   )

@@ -167,5 +167,6 @@ export const settingOf = (desk: Desk, animal: AnimalRecord, row: Row | undefined
   ...herdSettingOf(desk),
   animal,
   row,
+  rows: desk.page.list.rows,
   standing: standingOn(desk.book, animal, desk.page.list.day),
 })

@@ -37,6 +37,14 @@ export const strawReasonWords: Readonly<Record<StrawReasonCode, string>> = {
   'related-12': 'Closely related: the calf would be inbred {percent} %. Not without your say.',
   'parents-unknown': 'Her sire or her dam is not known, and counts as unrelated to him.',
   'above-share': 'Used for {used} of {services} services: one more puts him above {share} %.',
+  'placed-alone': 'The only sire of this kind in the flask.',
+  'placed-confirm': '{first} before {second}, who is a close relative of hers.',
+  'placed-easy': '{first} before {second}, who is not marked easy calving.',
+  'placed-related': '{first} before {second}, who is related to her.',
+  'placed-share': '{first} before {second}, who has had his share of the services.',
+  'placed-inbreeding': '{first} before {second}: her calf would be less inbred.',
+  'placed-use': '{first} before {second}: used less so far, {used} against {usedBySecond} services.',
+  'placed-name': '{first} before {second}: they are alike, so the name decides.',
   'later-calves': 'His calves come {days} days later than usual: late in the block.',
   'earlier-calves': 'His calves come {days} days earlier than usual: good for a late service.',
 }
@@ -62,6 +70,14 @@ export const strawCalf = ({
   readonly generations: number
 }): string =>
   `The calf would be inbred ${(100 * inbreeding).toFixed(1)} %; ${generations === 1 ? '1 generation' : `${generations} generations`} of both known in full.`
+
+/**
+ * Why a straw has its place among the others, in sentences.
+ *
+ * @example strawWhy(ranked) // 'Of the proposed kind. S17 before S18: used less so far, 3 against 5 services.'
+ */
+export const strawWhy = ({ reasons }: { readonly reasons: readonly StrawReason[] }): string =>
+  reasons.map(strawReason).join(' ')
 
 const dated =
   (text: string) =>
@@ -113,6 +129,21 @@ const secondsInWater = ({ seconds, volumeMl }: ThawingCard): string =>
  */
 export const thawingWords = (card: ThawingCard): readonly string[] =>
   card.steps.map((step) => thawingSteps[step](card))
+
+/**
+ * The card on one line, for the form in which she is served.
+ *
+ * @example thawingLine(thawingCard('sexed', 0.25)) // 'Supplier’s card, else 35-37 °C, 30 s (0.25 ml); in the cow …'
+ */
+export const thawingLine = ({ water, seconds, volumeMl, minutes }: ThawingCard): string => {
+  const time =
+    seconds === undefined
+      ? volumeMl === undefined
+        ? '30 s (0.5 ml: 45)'
+        : 'the time it says'
+      : `${seconds} s (${volumeMl} ml)`
+  return `Supplier’s card, else ${water[0]}-${water[1]} °C, ${time}; in the cow within ${minutes} min.`
+}
 
 /** What each depth of liquid nitrogen asks for. */
 export const nitrogenWords: Readonly<Record<NitrogenState, string>> = {

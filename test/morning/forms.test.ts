@@ -16,8 +16,18 @@ const settingFor = (number: string, facts: readonly Fact[] = herd()): Setting =>
   const animal = book.byNumber.get(number)
   if (animal === undefined) throw new Error(`no ${number}`)
   const day = isoDay(DAY)
-  const row = morningList(book, day).rows.find((one) => one.animal === animal.id)
-  return { book, now: at('05:15'), by: 'MK', animal, row, standing: standingOn(book, animal, day), date: DAY }
+  const { rows } = morningList(book, day)
+  const row = rows.find((one) => one.animal === animal.id)
+  return {
+    book,
+    now: at('05:15'),
+    by: 'MK',
+    animal,
+    row,
+    rows,
+    standing: standingOn(book, animal, day),
+    date: DAY,
+  }
 }
 
 /** What a form makes of values put in the place of what stands there when it opens. */

@@ -1,6 +1,11 @@
 import { describe, expect, test } from 'vitest'
 import { notice } from '../../source/breeding/problem.ts'
-import { insteadReasons, kindReasons, sireReasons } from '../../source/breeding/straws/reason.ts'
+import {
+  insteadReasons,
+  kindReasons,
+  placeReasons,
+  sireReasons,
+} from '../../source/breeding/straws/reason.ts'
 import { thawingCard } from '../../source/breeding/straws/thawing.ts'
 import { sentence } from '../../source/words/index.ts'
 import {
@@ -8,13 +13,14 @@ import {
   strawReason,
   strawReasonWords,
   strawSentences,
+  thawingLine,
   thawingWords,
 } from '../../source/words/straws.ts'
 
 describe('reasons', () => {
   test('every code has a sentence, and no sentence is without a code', () => {
     expect(Object.keys(strawReasonWords).sort()).toEqual(
-      [...kindReasons, ...insteadReasons, ...sireReasons].sort(),
+      [...kindReasons, ...insteadReasons, ...sireReasons, ...placeReasons].sort(),
     )
   })
 
@@ -42,6 +48,16 @@ describe('the thawing card', () => {
       expect(words).toContain(part)
     expect(words).not.toContain('45')
     expect(said('conventional', 0.5)).toContain('45 seconds')
+  })
+
+  test('says on one line of a form what the card says', () => {
+    for (const volume of [0.25, 0.5, undefined, 0.3]) {
+      const line = thawingLine(thawingCard('sexed', volume))
+      expect(line.length).toBeLessThanOrEqual(76)
+      expect(line).toMatch(/^Supplier’s card, else 35-37 °C, .*; in the cow within 8 min\.$/)
+    }
+    expect(thawingLine(thawingCard('sexed', 0.25))).toContain('30 s (0.25 ml)')
+    expect(thawingLine(thawingCard('beef', 0.5))).toContain('45 s (0.5 ml)')
   })
 
   test('gives both times where the volume is not known, and none where the source has none', () => {

@@ -6,7 +6,7 @@ import type { Standing } from '../standing.ts'
 import type { KindProposal } from './kind.ts'
 import { type Kinship, kinshipIn } from './kinship-in.ts'
 import type { RankedStraw } from './rank.ts'
-import { nothingSetAside } from './set-aside.ts'
+import { nothingSetAside, type SetAside } from './set-aside.ts'
 import { type StrawChoice, StrawsOfDay } from './straws-of-day.ts'
 
 export type { Kinship } from './kinship-in.ts'
@@ -61,7 +61,7 @@ export function allotStraws(
 /**
  * Every straw in stock ranked for an animal, kinds that are proposed first: for her own page.
  *
- * @returns for a standing, and the session where she is served if there is one
+ * @returns for a standing, the session where she is served if there is one, and what is promised to others
  * @example strawRanking(book, today)(standing, undefined).ranked[0]?.sire // 'S17'
  */
 export function strawRanking(
@@ -71,7 +71,8 @@ export function strawRanking(
 ): (
   standing: Standing,
   serving: Serving | undefined,
+  aside?: SetAside,
 ) => { readonly proposal: KindProposal; readonly ranked: readonly RankedStraw[] } {
   const straws = new StrawsOfDay(book, today, kinship, nothingSetAside())
-  return (standing, serving) => straws.ranking(standing, serving)
+  return (standing, serving, aside = nothingSetAside()) => straws.ranking(standing, serving, aside)
 }

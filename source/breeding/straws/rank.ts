@@ -4,7 +4,7 @@ import { gestationDays } from '../gestation.ts'
 import type { Policy } from '../policy.ts'
 import type { Sire } from '../sire.ts'
 import type { Occasion } from './occasion.ts'
-import { because, type SireReasonCode, type StrawReason } from './reason.ts'
+import { because, type PlaceReasonCode, type SireReasonCode, type StrawReason } from './reason.ts'
 import { aboveShare } from './use.ts'
 
 /** A sire's straws as they stand for one animal. */
@@ -31,7 +31,7 @@ export interface RankedStraw {
   readonly easyCalving: boolean
   /** Never proposed: the calf would be so inbred that the user must confirm the sire. */
   readonly needsConfirming: boolean
-  readonly reasons: readonly StrawReason<SireReasonCode>[]
+  readonly reasons: readonly StrawReason<SireReasonCode | PlaceReasonCode>[]
 }
 
 /** Whether a sire must be confirmed: inbreeding of the calf at 12.5 % or more. */
@@ -49,9 +49,34 @@ const parentsUnknown = ({ straw }: Candidate, { parentsKnown }: Occasion): boole
 const LATE_DAYS = 21
 
 /**
+ * Steps in which the inbreeding of calves is compared: that of second cousins. A difference within one step is no
+ * reason to use one sire of the team more than the others.
+ * Source: Boggess, table of inbreeding by relationship; the step itself is our judgement, no source.
+ */
+const INBREEDING_STEP = 1 / 64
+
+/** What decides between two sires, the first thing first; less is better. */
+interface Criterion {
+  readonly code: PlaceReasonCode
+  readonly of: (one: Candidate, occasion: Occasion, policy: Policy) => number
+}
+
+const criteria: readonly Criterion[] = [
+  { code: 'placed-confirm', of: (one, _, policy) => Number(needsConfirming(one.inbreeding, policy)) },
+  { code: 'placed-easy', of: (one, { maiden }) => Number(maiden && one.sire.easyCalving !== true) },
+  { code: 'placed-related', of: (one, _, policy) => Number(related(one.inbreeding, policy)) },
+  {
+    code: 'placed-share',
+    of: (one, _, policy) => Number(aboveShare(one.used, one.usedInAll, policy.sireShare)),
+  },
+  { code: 'placed-inbreeding', of: (one) => Math.floor(one.inbreeding / INBREEDING_STEP) },
+  { code: 'placed-use', of: (one) => one.used },
+]
+
+/**
  * The straws of one kind, best first: none that must be confirmed before one that need not, for a maiden easy-calving
  * sires first, none related before a related one, none above his share of the season's services before one that is;
- * then the lowest inbreeding, then the least used, then the name.
+ * then the lowest inbreeding in steps of second cousins, then the least used, then the name.
  * Source: Boggess, table of inbreeding by relationship; Teagasc, Plan to use teams of bulls equally, 2022.
  *
  * @param candidates of one kind, in stock
@@ -62,33 +87,50 @@ export function bestFirst(
   occasion: Occasion,
   policy: Policy,
 ): readonly Candidate[] {
-  const blocked = (one: Candidate): number => Number(needsConfirming(one.inbreeding, policy))
-  const hard = (one: Candidate): number => Number(occasion.maiden && one.sire.easyCalving !== true)
-  const close = (one: Candidate): number => Number(related(one.inbreeding, policy))
-  const above = (one: Candidate): number => Number(aboveShare(one.used, one.usedInAll, policy.sireShare))
-  return candidates.toSorted(
-    (a, b) =>
-      blocked(a) - blocked(b) ||
-      hard(a) - hard(b) ||
-      close(a) - close(b) ||
-      above(a) - above(b) ||
-      a.inbreeding - b.inbreeding ||
-      a.used - b.used ||
-      (a.sire.code < b.sire.code ? -1 : 1),
-  )
+  return candidates.toSorted((a, b) => {
+    for (const { of } of criteria) {
+      const difference = of(a, occasion, policy) - of(b, occasion, policy)
+      if (difference !== 0) return difference
+    }
+    return a.sire.code < b.sire.code ? -1 : 1
+  })
+}
+
+/**
+ * Why a straw has its place among those of its kind: what puts it before the next one where it is the first, else what
+ * put the one above before it.
+ *
+ * @param ordered as `bestFirst` orders them, @param at the place, from 0
+ * @example placeReason(ordered, 0, occasion, policy) // { code: 'placed-use', values: { first: 'S17', … } }
+ */
+export function placeReason(
+  ordered: readonly Candidate[],
+  at: number,
+  occasion: Occasion,
+  policy: Policy,
+): StrawReason<PlaceReasonCode> {
+  const [first, second] = at === 0 ? ordered : ordered.slice(at - 1)
+  if (first === undefined || second === undefined) return because('placed-alone')
+  const decided = criteria.find(({ of }) => of(first, occasion, policy) !== of(second, occasion, policy))
+  return because(decided?.code ?? 'placed-name', {
+    first: first.sire.code,
+    second: second.sire.code,
+    used: first.used,
+    usedBySecond: second.used,
+  })
 }
 
 /**
  * A straw with what speaks for and against it.
  *
  * @param first what is said before the rest
- * @example rankedStraw(candidate, occasion, policy, 'proposed-kind').reasons.length // 2
+ * @example rankedStraw(candidate, occasion, policy, [because('proposed-kind')]).reasons.length // 2
  */
 export function rankedStraw(
   candidate: Candidate,
   occasion: Occasion,
   policy: Policy,
-  first: SireReasonCode,
+  first: readonly StrawReason<SireReasonCode | PlaceReasonCode>[],
 ): RankedStraw {
   const { sire, straw, left, inbreeding, generations } = candidate
   return {
@@ -99,7 +141,7 @@ export function rankedStraw(
     generations,
     easyCalving: sire.easyCalving === true,
     needsConfirming: needsConfirming(inbreeding, policy),
-    reasons: [because(first), ...reasonsOf(candidate, occasion, policy)],
+    reasons: [...first, ...reasonsOf(candidate, occasion, policy)],
   }
 }
 

@@ -43,7 +43,20 @@ export const sireReasons = [
 ] as const
 export type SireReasonCode = (typeof sireReasons)[number]
 
-export type StrawReasonCode = KindReasonCode | InsteadReasonCode | SireReasonCode
+/** What puts one sire before the next of the same kind. */
+export const placeReasons = [
+  'placed-alone',
+  'placed-confirm',
+  'placed-easy',
+  'placed-related',
+  'placed-share',
+  'placed-inbreeding',
+  'placed-use',
+  'placed-name',
+] as const
+export type PlaceReasonCode = (typeof placeReasons)[number]
+
+export type StrawReasonCode = KindReasonCode | InsteadReasonCode | SireReasonCode | PlaceReasonCode
 
 export interface StrawReason<C extends string = StrawReasonCode> {
   readonly code: C

@@ -11,7 +11,15 @@ import { type StrawCounts, strawCounts } from './counts.ts'
 import { type KindProposal, proposeKind } from './kind.ts'
 import type { Kinship } from './kinship-in.ts'
 import { type Occasion, occasionToday } from './occasion.ts'
-import { bestFirst, type Candidate, needsConfirming, type RankedStraw, rankedStraw, related } from './rank.ts'
+import {
+  bestFirst,
+  type Candidate,
+  needsConfirming,
+  placeReason,
+  type RankedStraw,
+  rankedStraw,
+  related,
+} from './rank.ts'
 import { because, type InsteadReasonCode, type SireReasonCode, type StrawReason } from './reason.ts'
 import type { SetAside } from './set-aside.ts'
 
@@ -57,7 +65,7 @@ export class StrawsOfDay {
       return found
     }
     const best = bestOf(kindsInstead[proposal.kind], ofKind, occasion, policy)
-    const chosen = best && rankedStraw(best, occasion, policy, placeOf(best.straw, proposal.kind))
+    const chosen = best && this.#placed(ofKind(best.straw), best, occasion, proposal)
     const instead = best?.straw === proposal.kind ? undefined : whyInstead(ofKind(proposal.kind), policy)
     return {
       straw: chosen && { sire: chosen.sire, straw: chosen.straw },
@@ -71,15 +79,26 @@ export class StrawsOfDay {
   ranking(
     standing: Standing,
     serving: Serving | undefined,
+    aside: SetAside,
   ): { readonly proposal: KindProposal; readonly ranked: readonly RankedStraw[] } {
     const { occasion, proposal } = this.#propose(standing, serving)
     const kinds = new Set<StrawKind>([...kindsInstead[proposal.kind], 'sexed'])
-    const ranked = [...kinds].flatMap((kind) =>
-      this.#ofKind(kind, standing, occasion).map((one) =>
-        rankedStraw(one, occasion, this.#book.policy, placeOf(kind, proposal.kind)),
-      ),
-    )
+    const ranked = [...kinds].flatMap((kind) => {
+      const ordered = this.#ofKind(kind, standing, occasion, aside)
+      return ordered.map((one) => this.#placed(ordered, one, occasion, proposal))
+    })
     return { proposal, ranked }
+  }
+
+  #placed(
+    ordered: readonly Candidate[],
+    one: Candidate,
+    occasion: Occasion,
+    { kind }: KindProposal,
+  ): RankedStraw {
+    const { policy } = this.#book
+    const place = placeReason(ordered, ordered.indexOf(one), occasion, policy)
+    return rankedStraw(one, occasion, policy, [because(standingOfKind(one.straw, kind)), place])
   }
 
   #propose(
@@ -92,19 +111,24 @@ export class StrawsOfDay {
   }
 
   /** The straws of a kind that are left, best first. */
-  #ofKind(kind: StrawKind, standing: Standing, occasion: Occasion): readonly Candidate[] {
+  #ofKind(
+    kind: StrawKind,
+    standing: Standing,
+    occasion: Occasion,
+    aside: SetAside = this.#aside,
+  ): readonly Candidate[] {
     const use = this.#counts.use(standing.season)
     const candidates: Candidate[] = []
     for (const { sire, straw, left: inStock } of this.#counts.stock().pools) {
-      const left = straw === kind ? inStock - this.#aside.straws(sire, kind) : 0
+      const left = straw === kind ? inStock - aside.straws(sire, kind) : 0
       if (left <= 0) continue
       const { inbreeding, generations } = this.#kinship(standing.animal, sire)
       candidates.push({
         sire: sireOf(this.#book, sire),
         straw,
         left,
-        used: use.by(sire) + this.#aside.ofSire(sire),
-        usedInAll: use.total + this.#aside.total(),
+        used: use.by(sire) + aside.ofSire(sire),
+        usedInAll: use.total + aside.total(),
         inbreeding,
         generations,
       })
@@ -113,7 +137,7 @@ export class StrawsOfDay {
   }
 }
 
-const placeOf = (kind: StrawKind, proposed: StrawKind): SireReasonCode =>
+const standingOfKind = (kind: StrawKind, proposed: StrawKind): SireReasonCode =>
   kind === proposed ? 'proposed-kind' : kind === 'sexed' ? 'sexed-not-now' : 'other-kind'
 
 /**

@@ -6,10 +6,12 @@ import type { Rates } from '../../breeding/chances/rates.ts'
 import { type Cycle, intervalClass } from '../../breeding/cycle.ts'
 import { type Day, dayIso, plusDays } from '../../breeding/day.ts'
 import { DUE_BAND } from '../../breeding/gestation.ts'
+import type { Row } from '../../breeding/list.ts'
 import { nextReturn } from '../../breeding/next-return.ts'
 import { serviceCounted } from '../../breeding/pregnancy.ts'
 import { daysCalved, type Standing } from '../../breeding/standing.ts'
-import { strawRanking } from '../../breeding/straws/choose.ts'
+import { strawsOnList } from '../../breeding/straws-on-list.ts'
+import { strawWhy } from '../../words/straws.ts'
 
 export const ANIMAL_VERSION = 1
 
@@ -19,9 +21,10 @@ const iso = (day: Day | undefined): string | null => (day === undefined ? null :
  * The animal as a JSON value: every key is always there, null where there is nothing.
  *
  * @param standing of the animal on the day asked for, @param rates that the chances rest on
- * @example animalJson(book, standing, rates).parity // 2
+ * @param rows of the list of that day, for the straws that are promised to others
+ * @example animalJson(book, standing, rates, morningList(book, standing.today).rows).parity // 2
  */
-export function animalJson(book: HerdBook, standing: Standing, rates: Rates) {
+export function animalJson(book: HerdBook, standing: Standing, rates: Rates, rows: readonly Row[]) {
   const { animal, cycle, pregnancy, due } = standing
   const chance = chanceInCalf(standing, book, rates)
   const conception = pregnancy?.conception
@@ -80,13 +83,14 @@ export function animalJson(book: HerdBook, standing: Standing, rates: Rates) {
         ? null
         : { from: dayIso(next.from), to: dayIso(next.to), likely: dayIso(next.likely) },
     intervals: intervalsOf(cycle),
-    straws: strawRanking(book, standing.today)(standing, undefined).ranked.map((ranked) => ({
+    straws: strawsOnList(book, rows, standing).ranked.map((ranked) => ({
       sire: ranked.sire,
       kind: ranked.straw,
       inbreeding: Math.round(ranked.inbreeding * 1_000_000) / 1_000_000,
       generations: ranked.generations,
       left: ranked.left,
       reasons: ranked.reasons.map((reason) => reason.code),
+      why: strawWhy(ranked),
     })),
     facts: animal.happenings
       .filter((happening) => happening.day <= standing.today)

@@ -11,7 +11,7 @@ import type { animalJson } from './json.ts'
  * What is known of an animal, as lines of text.
  *
  * @param known her JSON value
- * @example animalText(book, standing, animalJson(book, standing, rates)).split('\n')[0] // '412 Bramble, spring block, second lactation'
+ * @example animalText(book, standing, animalJson(book, standing, rates, rows)).split('\n')[0] // '412 Bramble, spring block, second lactation'
  */
 export function animalText(book: HerdBook, standing: Standing, known: ReturnType<typeof animalJson>): string {
   const said = (iso: string): string => dateInWords(isoDay(iso))
@@ -42,9 +42,17 @@ export function animalText(book: HerdBook, standing: Standing, known: ReturnType
       `Next heat, if she is open: ${said(known.next_return.from)} to ${said(known.next_return.to)}, likeliest ${said(known.next_return.likely)}`,
     )
   lines.push(`Chances used this season: ${known.chances}`)
+  if (standing.female && standing.inHerd && !known.in_calf && known.straws.length > 0)
+    lines.push('', 'Straws', ...known.straws.map(strawLine))
   lines.push('', 'Facts')
   for (const { fact, day } of standing.animal.happenings) {
     if (day <= standing.today) lines.push(`  ${fact.date} ${(fact.time ?? '').padEnd(7)} ${factWords(fact)}`)
   }
   return `${lines.join('\n')}\n`
 }
+
+type KnownStraw = ReturnType<typeof animalJson>['straws'][number]
+
+/** @example '  HX20 conventional, 18 left, calf inbred 1.6 %, 2 generations known. Of the proposed kind. …' */
+const strawLine = ({ sire, kind, left, inbreeding, generations, why }: KnownStraw): string =>
+  `  ${safeText(sire)} ${kind}, ${left} left, calf inbred ${(100 * inbreeding).toFixed(1)} %, ${generations === 1 ? '1 generation' : `${generations} generations`} known. ${why}`

@@ -4,6 +4,7 @@ import type { NewFact } from '../../breeding/facts.ts'
 import type { Row } from '../../breeding/list.ts'
 import type { Problem } from '../../breeding/problem.ts'
 import type { Standing } from '../../breeding/standing.ts'
+import type { StrawReason } from '../../breeding/straws/reason.ts'
 import type { Now } from '../now.ts'
 
 /** Kinds of forms: one for each kind of fact about an animal that is recorded by hand. */
@@ -65,9 +66,10 @@ export interface Field {
 /** A suggestion: choosing it fills these fields. */
 export interface Pick {
   readonly fills: Values
-  /** Of straws: how many are left, and how inbred her calf would be (share 0-1). */
+  /** Of straws: how many are left, how inbred her calf would be (share 0-1), why it stands where it stands. */
   readonly left?: number
   readonly inbreeding?: number
+  readonly reasons?: readonly StrawReason[]
 }
 
 /** What every form knows of the herd while it is open. */
@@ -86,6 +88,8 @@ export interface Setting extends HerdSetting {
   readonly animal: AnimalRecord
   /** Her row on the list shown. */
   readonly row: Row | undefined
+  /** The rows of that list. */
+  readonly rows: readonly Row[]
   /** Her standing on the day shown. */
   readonly standing: Standing
 }

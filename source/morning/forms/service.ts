@@ -1,6 +1,7 @@
 import type { ServiceFact, SessionName, StrawKind } from '../../breeding/facts.ts'
 import { daysCalved } from '../../breeding/standing.ts'
 import { stockOn } from '../../breeding/straws/stock.ts'
+import { strawsOnList } from '../../breeding/straws-on-list.ts'
 import { rankingOf } from '../straw-ranking.ts'
 import type { Form, Pick, Setting, Values } from './form.ts'
 import { FieldReader, known } from './reader.ts'
@@ -9,8 +10,8 @@ export const strawKinds: readonly StrawKind[] = ['conventional', 'sexed', 'beef'
 const sessions: readonly (SessionName | '')[] = ['', 'morning', 'evening']
 
 /** Straws that can be chosen: the proposed one, then those in the flask as they are ranked for her. */
-export function strawPicks({ book, now, row, standing }: Setting): readonly Pick[] {
-  const { ranked } = rankingOf(book, now.day)(standing, undefined)
+export function strawPicks({ book, now, row, rows, standing }: Setting): readonly Pick[] {
+  const { proposal, ranked } = strawsOnList(book, rows, standing, rankingOf(book, now.day))
   const { lots } = stockOn(book, now.day)
   const batches = new Map<string, { sire: string; kind: string; batch: string; left: number }>()
   for (const lot of lots) {
@@ -29,8 +30,15 @@ export function strawPicks({ book, now, row, standing }: Setting): readonly Pick
     .sort((a, b) => a.place - b.place || b.left - a.left || (a.sire < b.sire ? -1 : 1))
     .map(({ sire, kind, batch, left }) => {
       const known = ranked.find((one) => one.sire === sire && one.straw === kind)
-      const related = known !== undefined && known.generations > 0 ? { inbreeding: known.inbreeding } : {}
-      return { fills: { sire, kind, batch }, left, ...related }
+      if (known === undefined) return { fills: { sire, kind, batch }, left }
+      const related = known.generations > 0 ? { inbreeding: known.inbreeding } : {}
+      const ofKind = kind === proposal.kind ? proposal.reasons.slice(0, 1) : known.reasons.slice(0, 1)
+      return {
+        fills: { sire, kind, batch },
+        left,
+        ...related,
+        reasons: [...ofKind, ...known.reasons.slice(1)],
+      }
     })
 }
 

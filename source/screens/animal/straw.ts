@@ -1,9 +1,9 @@
 /** Why a straw is proposed for an animal on the list shown. */
 import type { Row } from '../../breeding/list.ts'
-import { placesOf } from '../../breeding/places.ts'
 import type { Standing } from '../../breeding/standing.ts'
 import type { RankedStraw } from '../../breeding/straws/rank.ts'
 import type { StrawReason } from '../../breeding/straws/reason.ts'
+import { strawsOnList } from '../../breeding/straws-on-list.ts'
 import type { Desk } from '../../morning/desk.ts'
 import { rankingOf } from '../../morning/straw-ranking.ts'
 
@@ -18,9 +18,8 @@ export interface StrawWhy {
 export function strawFor(desk: Desk, standing: Standing, row: Row | undefined): StrawWhy | undefined {
   const straw = row?.straw
   if (straw === undefined) return undefined
-  const [place] = placesOf(desk.book, [standing])
-  const { serving } = place?.takeCare ?? place?.further ?? {}
-  const { proposal, ranked } = rankingOf(desk.book, desk.page.list.day)(standing, serving)
+  const { book, page } = desk
+  const { proposal, ranked } = strawsOnList(book, page.list.rows, standing, rankingOf(book, page.list.day))
   const sire = ranked.find((one) => one.sire === straw.sire && one.straw === straw.straw)
   return { reasons: [...proposal.reasons, ...(sire?.reasons.slice(1) ?? [])], sire }
 }

@@ -1,25 +1,30 @@
 /** A form as lines: one for each field, the field that keys go to marked, what is wrong below it. */
 import { isoDay, readDay } from '../../breeding/day.ts'
 import { settingOf } from '../../breeding/policy.ts'
+import { thawingCard } from '../../breeding/straws/thawing.ts'
 import type { Desk } from '../../morning/desk.ts'
+import { volumeOf } from '../../morning/flask.ts'
 import { type OpenForm, pickOf } from '../../morning/forms/edit.ts'
 import type { Field } from '../../morning/forms/form.ts'
 import { isForHerd } from '../../morning/forms/forms.ts'
 import { readTypedDay } from '../../morning/forms/reader.ts'
+import { strawKinds } from '../../morning/forms/service.ts'
 import { dateInWords, shortDate } from '../../words/dates.ts'
 import { factWords } from '../../words/facts.ts'
 import { safeText } from '../../words/safe.ts'
+import { strawWhy, thawingLine } from '../../words/straws.ts'
 import { animalTitle } from '../frame/animal-title.ts'
 import { type Bit, bit, type Line } from '../line.tsx'
 import { windowFrom } from '../size.ts'
 import type { Theme } from '../theme.ts'
-import { fill, wrap } from '../width.ts'
+import { cut, fill, wrap } from '../width.ts'
 import { cautionOfForm, cautions } from '../words/cautions.ts'
 import { choiceNames, fieldNames, formTitles, formWords, questionWords, wrongWord } from '../words/forms.ts'
 import { settingWords } from '../words/set-up.ts'
 import { title } from './title.ts'
 
 const LABEL = 15
+const MOST_WHY = 2
 
 /** The lines of an open form; with less room than it needs, a window around the field that keys go to. */
 export function formLines(
@@ -36,14 +41,16 @@ export function formLines(
   )
   const foot = footLines(form, cells, theme)
   const was = wasLines(form, cells, theme)
-  const room = Math.max(1, most - 1 - was.length - foot.length)
+  const fit = most - 1 - was.length - fields.length - foot.length
+  const why = strawWhyLines(form, cells, theme, fit)
+  const room = Math.max(1, most - 1 - was.length - foot.length - why.length)
   const top = windowFrom(
     0,
     fields.findIndex((line) => line.at),
     fields.length,
     room,
   )
-  return [head, ...was, ...fields.slice(top, top + room).map((one) => one.line), ...foot]
+  return [head, ...was, ...fields.slice(top, top + room).map((one) => one.line), ...why, ...foot]
 }
 
 /** What a form about the herd changes, where it changes something. */
@@ -140,6 +147,23 @@ function shownValue(form: OpenForm, field: Field, value: string): { text: string
     default:
       return { text: safeText(value), beside: '' }
   }
+}
+
+/** Why the straw in the form stands where it stands for her, and how it is thawed, as far as there is room. */
+function strawWhyLines(
+  { fields, values, setting }: OpenForm,
+  cells: number,
+  theme: Theme,
+  most: number,
+): readonly Line[] {
+  const field = fields.find(({ picks }) => picks?.some(({ reasons }) => reasons !== undefined))
+  const pick = field?.picks?.find(({ fills }) => fills.sire === values.sire && fills.kind === values.kind)
+  const kind = strawKinds.find((one) => one === values.kind)
+  if (pick?.reasons === undefined || kind === undefined || most <= 0) return []
+  const card = thawingCard(kind, volumeOf(setting.book, values.sire ?? '', kind))
+  const why = wrap(strawWhy({ reasons: pick.reasons }), cells - 4, MOST_WHY, theme.signs.cut)
+  const said = [...why.slice(0, most - 1), cut(thawingLine(card), cells - 4, theme.signs.cut)]
+  return said.map((text) => [bit(`   ${text}`, 'faint')])
 }
 
 /** The danger to confirm, else the caution of the form. */

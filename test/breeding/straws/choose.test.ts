@@ -6,6 +6,7 @@ import {
   strawChooser,
   strawRanking,
 } from '../../../source/breeding/straws/choose.ts'
+import type { StrawReason } from '../../../source/breeding/straws/reason.ts'
 import {
   bull,
   cow,
@@ -98,6 +99,13 @@ describe('the sire', () => {
   test('the one of lowest inbreeding', () => {
     expect(chosen([onHeat, two], inbred({ S1: 0.03, S2: 0.01 }))).toBe('S2 sexed')
     expect(chosen([onHeat, two], inbred({ S1: 0.01, S2: 0.03 }))).toBe('S1 sexed')
+  })
+
+  test('a difference below that of second cousins is none: the team is used evenly', () => {
+    const used = [onHeat, two, cow('2'), uses('S1', 1), policy({ sireShare: 1 })]
+    expect(chosen(used, inbred({ S2: 0.0156 }))).toBe('S2 sexed')
+    expect(chosen(used, inbred({ S2: 1 / 64 }))).toBe('S1 sexed')
+    expect(chosen(used, inbred({ S1: 0.02, S2: 0.03 }))).toBe('S2 sexed')
   })
 
   test('then the least used of the season, then the name', () => {
@@ -233,7 +241,12 @@ describe('the ranking for her own page', () => {
   }
   const codes = (...parameters: Parameters<typeof ranking>) =>
     ranking(...parameters).ranked.map(({ sire, straw, left, reasons }) =>
-      [sire, straw, left, ...reasons.map(({ code }) => code)].join(' '),
+      [
+        sire,
+        straw,
+        left,
+        ...reasons.map(({ code }) => code).filter((code) => !code.startsWith('placed')),
+      ].join(' '),
     )
   const stock = [
     delivery(0, 'S1', 'sexed', 5),
@@ -268,9 +281,34 @@ describe('the ranking for her own page', () => {
         sire: 'S1',
         needsConfirming: true,
         inbreeding: 0.25,
-        reasons: [{}, { code: 'related-12', values: { percent: 25 } }],
+        reasons: [{}, { code: 'placed-confirm' }, { code: 'related-12', values: { percent: 25 } }],
       },
     ])
+  })
+
+  test('each place has its reason: what puts the first before the next, what put one above the others', () => {
+    const pair = [delivery(0, 'S1', 'sexed', 5), delivery(0, 'S2', 'sexed', 5)]
+    const places = (drafts: (Draft | Draft[])[], kinship: Kinship = unrelated) =>
+      ranking(drafts, kinship).ranked.map(({ sire, reasons }) => {
+        const { code, values } = reasons.find((reason) => reason.code.startsWith('placed')) as StrawReason
+        return [sire, code, values.first, values.second].filter((part) => part !== undefined).join(' ')
+      })
+    const both = (...said: string[]): string[] => said.flatMap((one) => [`S1 ${one}`, `S2 ${one}`])
+    expect(places([onHeat, delivery(0, 'S1', 'sexed', 5)])).toEqual(['S1 placed-alone'])
+    expect(places([onHeat, pair])).toEqual(both('placed-name S1 S2'))
+    expect(places([onHeat, pair], inbred({ S2: 0.03 }))).toEqual(both('placed-inbreeding S1 S2'))
+    expect(places([onHeat, pair], inbred({ S2: 0.07 }))).toEqual(both('placed-related S1 S2'))
+    expect(places([onHeat, pair], inbred({ S2: 0.2 }))).toEqual(both('placed-confirm S1 S2'))
+    const others = ['S5', 'S6', 'S7'].map((sire) => service('2', 1, sire, 'sexed'))
+    expect(places([onHeat, pair, cow('2'), others, service('2', 1, 'S2', 'sexed')])).toEqual(
+      both('placed-share S1 S2'),
+    )
+    const wide = policy({ sireShare: 1 })
+    expect(places([onHeat, pair, wide, cow('2'), service('2', 1, 'S2', 'sexed')])).toEqual(
+      both('placed-use S1 S2'),
+    )
+    const easy = stockTake(0, 'S1', 'sexed', 5, { easyCalving: true })
+    expect(places([maidenOnHeat, easy, delivery(0, 'S2', 'sexed', 5)])).toEqual(both('placed-easy S1 S2'))
   })
 
   test('late in the season gestation is said in days', () => {
@@ -281,7 +319,12 @@ describe('the ranking for her own page', () => {
     ]
     const reasons = (s: number) =>
       ranking([onHeat, heat('1', 38), lateStock], unrelated, s).ranked.map(({ sire, reasons }) =>
-        [sire, ...reasons.map(({ code, values }) => `${code} ${values.days ?? ''}`.trim())].join(' '),
+        [
+          sire,
+          ...reasons
+            .filter(({ code }) => !code.startsWith('placed'))
+            .map(({ code, values }) => `${code} ${values.days ?? ''}`.trim()),
+        ].join(' '),
       )
     expect(reasons(38)).toEqual([
       'S1 proposed-kind later-calves 6',

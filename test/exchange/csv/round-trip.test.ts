@@ -53,10 +53,11 @@ function view(book: HerdBook, date: string) {
   const stock = stockOn(book, day)
   const standings = animals.map((animal) => standingOn(book, animal, day))
   const season = seasonShown(book, day)
+  const list = morningList(book, day)
   return {
     figures: season && { ...seasonView(book, standings, season, day).figures, season: undefined },
-    list: listJson(morningList(book, day)),
-    animals: standings.map((standing) => animalJson(book, standing, rates)),
+    list: listJson(list),
+    animals: standings.map((standing) => animalJson(book, standing, rates, list.rows)),
     stock: [stock.lots, stock.pools, [...stock.unaccounted]],
   }
 }
