@@ -1,7 +1,7 @@
 /** The morning list as a page: headings, rows and single lines in screen order, and which of them is pointed at. */
 import { type MoveDue, movesDue } from '../breeding/ahead/moves-due.ts'
 import type { HerdBook } from '../breeding/book.ts'
-import { dayIso } from '../breeding/day.ts'
+import { type Day, dayIso } from '../breeding/day.ts'
 import { type Fact, HERD } from '../breeding/facts.ts'
 import { type MorningList, type Row, type Section, sections, type VisitAhead } from '../breeding/list.ts'
 
@@ -78,7 +78,7 @@ export function pageOf(list: MorningList, book: HerdBook, before: Page | undefin
     }
   }
   items.push(...recordedWithoutRow(list, book))
-  return { list, items, pointer: pointerOn(items, before), withBullOpen, toDo, done }
+  return { list, items, pointer: pointerOn(items, list.day, before), withBullOpen, toDo, done }
 }
 
 export const rowKey = (animal: string): string => `row ${animal}`
@@ -98,9 +98,12 @@ function recordedWithoutRow(list: MorningList, book: HerdBook): Item[] {
       ]
 }
 
-function pointerOn(items: readonly Item[], before: Page | undefined): number {
+function pointerOn(items: readonly Item[], day: Day, before: Page | undefined): number {
   if (before === undefined || before.items.length === 0) {
     const work = items.findIndex((item) => item.is === 'row' && !item.row.done)
+    const move = items.findIndex((item) => item.is === 'move' && item.move.day <= day)
+    // On the day of a move, and until it is made, that step comes first.
+    if (move >= 0) return move
     return work >= 0 ? work : items.findIndex(canBePointedAt)
   }
   const key = before.items[before.pointer]?.key

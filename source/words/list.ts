@@ -1,7 +1,10 @@
 /** Words of the morning list: its sections, and a phrase and a sentence for each reason and warning. */
+import type { MoveDue } from '../breeding/ahead/moves-due.ts'
 import type { Reason, Section, ServingSession, Since, Warning } from '../breeding/list.ts'
 import type { Policy } from '../breeding/policy.ts'
 import type { Phase } from '../breeding/season.ts'
+import { shortDate } from './dates.ts'
+import { safeText } from './safe.ts'
 
 export const sectionNames: Readonly<Record<Section, string>> = {
   'take-care': 'Take care',
@@ -12,6 +15,18 @@ export const sectionNames: Readonly<Record<Section, string>> = {
   'sweep-bull': 'Leave to the sweep bull',
   'no-heat-seen': 'No heat seen',
   'heat-record': 'Heat record',
+}
+
+/**
+ * The move to the bull weeks, or out of them, while it is to be made.
+ *
+ * @example moveWords(movesDue(book, list)[0]) // 'Spring block: the bull goes in Fri 12 Jun, 61 animals'
+ */
+export const moveWords = ({ block, what, day, count }: MoveDue): string => {
+  const name = safeText(block)
+  const animals = `${count} ${count === 1 ? 'animal' : 'animals'}`
+  const does = what === 'in' ? 'goes in' : 'comes out'
+  return `${name.charAt(0).toUpperCase()}${name.slice(1)} block: the bull ${does} ${shortDate(day)}, ${animals}`
 }
 
 export const sessionNames: Readonly<Record<ServingSession, string>> = {

@@ -6,7 +6,7 @@ import { type Day, plusDays } from '../day.ts'
 import type { BlockDay, MorningList } from '../list.ts'
 import { dayOfSeason, type Season } from '../season.ts'
 import { standingOn } from '../standing.ts'
-import { isWithBull, turnOut } from './turn-out.ts'
+import { goesWithBull, isWithBull } from './turn-out.ts'
 
 export interface MoveDue {
   readonly block: string
@@ -28,18 +28,9 @@ export interface MoveDue {
 export const movesDue = (book: HerdBook, list: MorningList): readonly MoveDue[] =>
   list.blocks.flatMap((block) => moveOf(book, list, block) ?? [])
 
-function moveOf(
-  book: HerdBook,
-  list: MorningList,
-  { block, season, phase, day: s }: BlockDay,
-): MoveDue | undefined {
+function moveOf(book: HerdBook, list: MorningList, { season, phase, day: s }: BlockDay): MoveDue | undefined {
   if (season.bullEnd === season.aiEnd) return undefined
-  if (phase === 'bull') {
-    const rows = list.rows.filter((row) => row.block === block && row.reasons[0] === 'window')
-    const without = rows.filter((row) => !row.done).length
-    return 2 * without > rows.length ? due(season, 'in', without) : undefined
-  }
-  if (phase === 'ai' && s === season.aiEnd) return kept(book, season, list.day, moveIn)
+  if (phase === 'bull' || (phase === 'ai' && s === season.aiEnd)) return kept(book, season, list.day, moveIn)
   return phase === 'closing' ? kept(book, season, list.day, moveOut) : undefined
 }
 
@@ -65,11 +56,11 @@ const due = (season: Season, what: 'in' | 'out', count: number): MoveDue => ({
   count,
 })
 
-/** On the last day of AI: nobody stands in the bull's section yet, so all standings of the block are asked. */
+/** All animals of the block are asked, as they are tonight, whatever their section: those that the step itself moves. */
 function moveIn(book: HerdBook, season: Season, today: Day): MoveDue | undefined {
   const tomorrow = plusDays(today, 1)
-  const { goes } = turnOut(book, season, tomorrow, today)
-  const without = goes.filter(({ animal }) => !isWithBull(animal, tomorrow)).length
+  const goes = [...book.animals.values()].filter((animal) => goesWithBull(book, animal, season, tomorrow))
+  const without = goes.filter((animal) => !isWithBull(animal, tomorrow)).length
   return 2 * without > goes.length ? due(season, 'in', without) : undefined
 }
 

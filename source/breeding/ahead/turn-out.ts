@@ -44,13 +44,47 @@ export function turnOut(book: HerdBook, season: Season, from: Day, today: Day): 
   for (const animal of book.animals.values()) {
     if (animal.record.sex !== 'F') continue
     const standing = standingOn(book, animal, today)
-    if (!standing.inHerd || standing.block !== season.block) continue
-    const reason = keptReason(standing, book.policy.calvedToServe, to)
-    if (standing.inCalf) inCalf.push(standing)
-    else if (reason !== undefined) kept.push({ standing, reason })
-    else goes.push(standing)
+    const place = placeOf(standing, book, season)
+    if (place === undefined) continue
+    if (place === 'in-calf') inCalf.push(standing)
+    else if (place === 'goes') goes.push(standing)
+    else kept.push({ standing, reason: place })
   }
   return { season, from, to, goes, inCalf, kept, bulls: bullsOnHand(book, from) }
+}
+
+/** Whether she goes with him, needs no bull, or is kept from him and why; undefined where she is not of the block. */
+function placeOf(
+  standing: Standing,
+  book: HerdBook,
+  season: Season,
+): KeptReason | 'in-calf' | 'goes' | undefined {
+  if (!standing.inHerd || standing.block !== season.block) return undefined
+  if (standing.inCalf) return 'in-calf'
+  return keptReason(standing, book.policy.calvedToServe, dayOfSeason(season, season.bullEnd)) ?? 'goes'
+}
+
+interface Kept {
+  readonly key: string
+  readonly policy: HerdBook['policy']
+  readonly seasons: HerdBook['allSeasons']
+  readonly goes: boolean
+}
+const known = new WeakMap<AnimalRecord, Kept>()
+
+/**
+ * Whether an animal goes with the bull of a block, on the facts of a day. Kept while nothing happens to her.
+ *
+ * @example goesWithBull(book, cow, season, today) // true: of the block, not known to be in calf, not kept from him
+ */
+export function goesWithBull(book: HerdBook, animal: AnimalRecord, season: Season, today: Day): boolean {
+  if (animal.record.sex !== 'F') return false
+  const key = `${season.factId} ${today}`
+  const kept = known.get(animal)
+  if (kept?.key === key && kept.policy === book.policy && kept.seasons === book.allSeasons) return kept.goes
+  const goes = placeOf(standingOn(book, animal, today), book, season) === 'goes'
+  known.set(animal, { key, policy: book.policy, seasons: book.allSeasons, goes })
+  return goes
 }
 
 function keptReason(standing: Standing, calvedToServe: number, to: Day): KeptReason | undefined {

@@ -1,9 +1,17 @@
 /** The morning list as plain text of at most 80 columns, for a pipe, a line printer or a terminal that cannot draw. */
+import { movesDue } from '../../breeding/ahead/moves-due.ts'
 import type { HerdBook } from '../../breeding/book.ts'
 import type { BlockDay, MorningList, Row, VisitAhead } from '../../breeding/list.ts'
 import { rowsBySection } from '../../breeding/morning-list.ts'
 import { dateInWords, shortDate } from '../../words/dates.ts'
-import { phaseWords, reasonWords, sectionNames, sessionNames, warningWords } from '../../words/list.ts'
+import {
+  moveWords,
+  phaseWords,
+  reasonWords,
+  sectionNames,
+  sessionNames,
+  warningWords,
+} from '../../words/list.ts'
 import { safeText } from '../../words/safe.ts'
 
 const WIDTH = 80
@@ -17,6 +25,7 @@ const WIDTH = 80
 export function listText(book: HerdBook, list: MorningList): string {
   const lines = [`${safeText(book.farm.name)}, ${dateInWords(list.day)}`]
   for (const block of list.blocks) lines.push(blockLine(block))
+  for (const move of movesDue(book, list)) lines.push(moveWords(move))
   for (const visit of list.visits) lines.push(visitLine(visit))
   for (const [section, rows] of rowsBySection(list)) {
     const done = rows.filter((row) => row.done).length

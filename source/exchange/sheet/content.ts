@@ -1,11 +1,12 @@
 /** What stands on the sheet of a day, without a form: the day's work in the order of the list. */
+import { movesDue } from '../../breeding/ahead/moves-due.ts'
 import type { HerdBook } from '../../breeding/book.ts'
 import type { MorningList, Row, Section } from '../../breeding/list.ts'
 import { rowsBySection } from '../../breeding/morning-list.ts'
 import { type Lot, stockOn } from '../../breeding/straws/stock.ts'
 import { type CautionName, cautions, cautionsOf } from '../../words/cautions.ts'
 import { dateInWords, shortDate } from '../../words/dates.ts'
-import { reasonWords, sectionNames, sessionNames, warningWords } from '../../words/list.ts'
+import { moveWords, reasonWords, sectionNames, sessionNames, warningWords } from '../../words/list.ts'
 import { blockLine, chanceWords, sinceWords } from '../list/text.ts'
 
 export interface SheetRow {
@@ -63,7 +64,7 @@ export function sheetContent(book: HerdBook, list: MorningList): SheetContent {
   return {
     farm: book.farm.name,
     date: dateInWords(list.day),
-    blocks: [...list.blocks.map(blockLine), ...visits],
+    blocks: [...list.blocks.map(blockLine), ...movesDue(book, list).map(moveWords), ...visits],
     cautions: cautionsOfDay(list),
     sections,
   }

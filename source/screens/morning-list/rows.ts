@@ -7,7 +7,7 @@ import type { Item, Page } from '../../morning/page.ts'
 import { informs } from '../../morning/page.ts'
 import { shortDate } from '../../words/dates.ts'
 import { factWords } from '../../words/facts.ts'
-import { reasonWords, sectionNames, warningWords } from '../../words/list.ts'
+import { moveWords, reasonWords, sectionNames, warningWords } from '../../words/list.ts'
 import { safeText } from '../../words/safe.ts'
 import { bit, type Line } from '../line.tsx'
 import { MARGIN, margin, ruled } from '../ruled.ts'
@@ -64,10 +64,8 @@ export interface Drawing {
 export function itemLine(item: Item, pointed: boolean, drawing: Drawing): Line {
   switch (item.is) {
     case 'move': {
-      const { what, block, day, count } = item.move
-      const words = turnOutWords.onList[what](block, day, count)
       return margin(pointed, drawing.theme.signs.toDo, drawing, [
-        bit(` ${words}`, pointed ? 'pointed' : 'strong'),
+        bit(` ${moveWords(item.move)}`, pointed ? 'pointed' : 'strong'),
         bit(`  ${turnOutWords.onListHint}`, 'faint'),
       ])
     }

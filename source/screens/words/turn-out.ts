@@ -7,7 +7,6 @@ import type { Sentences, Values } from '../../words/sentences.ts'
 
 const plural = (count: number, one: string, many = `${one}s`): string =>
   `${count} ${count === 1 ? one : many}`
-const capital = (text: string): string => text.charAt(0).toUpperCase() + text.slice(1)
 const block = (name: string): string => `${safeText(name)} block`
 
 export const keptReasons: Readonly<Record<KeptReason, string>> = {
@@ -75,13 +74,7 @@ export const turnOutWords = {
   chances: (used: number, all: number): string => `${used} of ${all} chances`,
   since: (day: Day, bulls: readonly string[]): string =>
     `since ${shortDate(day)}${bulls.length === 0 ? '' : `, ${bulls.map(safeText).join(', ')}`}`,
-  /** On the morning list. */
-  onList: {
-    in: (name: string, day: Day, count: number): string =>
-      `${capital(block(name))}: the bull goes in ${shortDate(day)}, ${plural(count, 'animal')}`,
-    out: (name: string, day: Day, count: number): string =>
-      `${capital(block(name))}: the bull comes out ${shortDate(day)}, ${plural(count, 'animal')}`,
-  },
+  /** On the morning list, behind what is to be done. */
   onListHint: 'Enter opens it',
 } as const
 

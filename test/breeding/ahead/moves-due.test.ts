@@ -1,5 +1,6 @@
 import { expect, test } from 'vitest'
 import { movesDue, withBull } from '../../../source/breeding/ahead/moves-due.ts'
+import { turnOut } from '../../../source/breeding/ahead/turn-out.ts'
 import { morningList } from '../../../source/breeding/morning-list.ts'
 import {
   type Animal,
@@ -81,4 +82,13 @@ test('who is with which bull, since when', () => {
   ])
   expect(withBull(book, 'spring', dayAt(45))[0]?.bulls).toEqual(['B1', 'B2'])
   expect(withBull(book, 'spring', dayAt(41))).toEqual([])
+})
+
+test('the step counts whom it moves: those of the repeat-heat watch go with him too', () => {
+  const herd = [...four(), numbered(5, service(24))]
+  expect(due(herd, 42)).toEqual(['spring in 42: 5'])
+  const book = bookOf(herd)
+  const [season] = book.allSeasons
+  if (season === undefined) throw new Error('the herd has a season')
+  expect(turnOut(book, season, dayAt(42), dayAt(43)).goes).toHaveLength(5)
 })
