@@ -6,6 +6,7 @@ import { type AnimalRecord, animalRecord } from './animal-record.ts'
 import {
   type AnimalFact,
   type AnimalRecordFact,
+  type ArchiveFact,
   type DeliveryFact,
   type Fact,
   type FarmFact,
@@ -40,6 +41,8 @@ export interface HerdBook {
   /** Live stock facts by date, then order of the file. */
   readonly stock: readonly StockFact[]
   readonly nitrogen: readonly NitrogenFact[]
+  /** Where facts of closed seasons went, in order of the file. */
+  readonly archives: readonly ArchiveFact[]
   /** Their records alone, by id, in order of the file. */
   readonly records: ReadonlyMap<string, AnimalRecordFact>
   /** Live services, by AI and by bulls, in order of the file. */
@@ -98,6 +101,7 @@ export function openBook(facts: readonly Fact[]): HerdBook {
     ...byNames(animals),
     records,
     stock: ofHerd.filter(isStock).sort(byDate),
+    archives: ofHerd.filter((fact): fact is ArchiveFact => fact.kind === 'archive'),
     nitrogen: ofHerd.filter((fact): fact is NitrogenFact => fact.kind === 'nitrogen').sort(byDate),
     services,
     facts,

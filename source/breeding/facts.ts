@@ -251,6 +251,17 @@ export interface NitrogenFact extends Envelope {
   readonly depthCm: number
 }
 
+/** Facts that went to a file beside the herd when old seasons were closed; see herd/archive.ts. */
+export interface ArchiveFact extends Envelope {
+  readonly kind: 'archive'
+  /** Every fact that went is dated before this day. Figures of seasons that began before it are in the file. */
+  readonly before: IsoDate
+  /** Name of the file, in the folder of the herd: the whole herd as it stood. */
+  readonly file: string
+  /** Ids of the facts that went: no copy of the herd brings them back. */
+  readonly took: readonly string[]
+}
+
 /** Facts of the herd as a whole: `about` is `herd`, except for an animal's own record. */
 export type HerdFact =
   | FarmFact
@@ -261,6 +272,7 @@ export type HerdFact =
   | DeliveryFact
   | SpoiledFact
   | NitrogenFact
+  | ArchiveFact
 
 export type Fact = AnimalFact | HerdFact | CorrectionFact
 export type FactKind = Fact['kind']

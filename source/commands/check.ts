@@ -30,9 +30,10 @@ export const run: Run = async (given, shell) => {
   }
   const opened = await openHerdFile(file)
   if (!opened.ok) return fail(shell, opened.problems)
-  const { facts, problems } = opened.value
+  await opened.value.poll()
+  const { facts, trouble, problems } = opened.value.state
   const book = openBook(facts)
-  const found = [...problems, ...checkFacts(facts), ...herdNotices(book, today(book.farm.zone))]
+  const found = [...trouble, ...problems, ...checkFacts(facts), ...herdNotices(book, today(book.farm.zone))]
   for (const problem of found) shell.print(`${sentence(problem)}\n`)
   const result = found.length === 0 ? 'nothing to report' : `${found.length} to look at`
   shell.print(`${safeText(file)}: ${facts.length} facts, ${book.animals.size} animals, ${result}.\n`)

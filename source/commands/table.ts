@@ -117,7 +117,7 @@ export const commands: readonly Command[] = [
     name: 'check',
     summary: 'Hold a herd file against the rules of its format and against itself',
     details: [
-      'Tells of facts that contradict each other, animals without a block and odd ear tags, one a line; the status is 1 where there is any.',
+      'Tells of facts that contradict each other, animals without a block, odd ear tags, and copies of the herd beside it that hold more, one a line; the status is 1 where there is any.',
     ],
     args: [FILE],
     options: [
@@ -144,6 +144,18 @@ export const commands: readonly Command[] = [
     options: [{ name: 'from', value: 'BACKUP', help: 'the copy to take' }],
     examples: ['restore herd.json', 'restore herd.json --from backups/herd.2026-05-28.json'],
     load: () => import('./restore.ts'),
+  },
+  {
+    name: 'archive',
+    summary: 'Close seasons older than two years into a file beside the herd',
+    details: [
+      'A trial unless --write is given: it tells how many facts would go. The file is the whole herd as it stands, to be read only: the mornings, pages and figures of the past are printed from it. From the herd go heats, services, checks and the like of cycles that a calving closed before the oldest season kept, and of animals that left before it. Records, calvings, losses, blocks and bars stay, and services that the stock of straws still rests on.',
+      'The lists, straws, forecast and figures of live seasons are the same before and after. Copies of the herd on other computers do not bring back what went.',
+    ],
+    args: [FILE],
+    options: [by, { name: 'write', help: 'write the file, and take the facts out of the herd' }],
+    examples: ['archive herd.json', 'archive herd.json --write --by MK'],
+    load: () => import('./archive.ts'),
   },
   {
     name: 'new',

@@ -78,7 +78,7 @@ function factProblems(fact: unknown, place: string, all: KnownFacts): Problem[] 
     if (
       fact.kind !== 'correction' ||
       fact[field] === undefined ||
-      all.find(fact[field] as string) !== undefined
+      all.has(fact[field] as string)
     )
       continue
     problems.push(fault('correction-unknown', `${place}.${field}`, { id: shown(fact[field]) }, animal))

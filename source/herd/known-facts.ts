@@ -8,6 +8,7 @@ export class KnownFacts {
   readonly #numbers = new Map<string, string>()
   readonly #records: AnimalRecordFact[] = []
   readonly #corrections: CorrectionFact[] = []
+  readonly #archived = new Set<string>()
 
   /** @param before what is known already; stays as it is */
   constructor(before?: KnownFacts) {
@@ -18,6 +19,7 @@ export class KnownFacts {
   add(fact: Fact): void {
     if (this.find(fact.id) === undefined) this.#byId.set(fact.id, fact)
     if (fact.kind === 'correction') this.#corrections.push(fact)
+    if (fact.kind === 'archive') for (const id of fact.took) this.#archived.add(id)
     if (fact.kind !== 'animal') return
     this.#records.push(fact)
     this.#numbers.set(fact.about, fact.number)
@@ -26,6 +28,11 @@ export class KnownFacts {
   /** The fact with this id. */
   find(id: string): Fact | undefined {
     return this.#before?.find(id) ?? this.#byId.get(id)
+  }
+
+  /** Whether a fact with this id is known: it is here, or went to an archive. */
+  has(id: string): boolean {
+    return this.find(id) !== undefined || this.#archived.has(id) || this.#before?.has(id) === true
   }
 
   /** The number of an animal by her latest record; undefined where there is no such animal. */

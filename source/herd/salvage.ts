@@ -6,7 +6,8 @@ import { KnownFacts } from './known-facts.ts'
 const begin = Buffer.from('{"id":')
 
 /**
- * Facts that can still be read in a damaged file and that a copy of it lacks: whole lines that pass the schema.
+ * Facts that can still be read in a damaged file and that a copy of it lacks: whole lines that pass the schema. That
+ * facts were archived later is left out, since the copy has them.
  *
  * @param bytes the damaged file
  * @param copy a whole copy of an earlier revision
@@ -19,7 +20,7 @@ export async function readableFacts(bytes: Buffer, copy: HerdFile): Promise<Fact
   const readable: Fact[] = []
   await inSlices(linesOf(bytes), 200, (line) => {
     const fact = factIn(line)
-    if (fact === undefined || checkAdded(known, [fact]).length > 0) return
+    if (fact === undefined || fact.kind === 'archive' || checkAdded(known, [fact]).length > 0) return
     known.add(fact)
     readable.push(fact)
   })

@@ -195,6 +195,13 @@ export const factShapes = {
     flask: text.exactOptional(),
     depthCm: z.number().min(0).max(200),
   }),
+  archive: z.looseObject({
+    ...ofHerd,
+    kind: z.literal('archive'),
+    before: date,
+    file: name,
+    took: z.array(id),
+  }),
 } satisfies Record<FactKind, z.ZodType>
 
 function settingShape(setting: (typeof settings)[number]): z.ZodType {

@@ -11,8 +11,11 @@ export const beginsWith = (facts: readonly Fact[], before: readonly Fact[]): boo
   before.length === 0 ||
   (facts.length >= before.length && facts[0] === before[0] && facts[before.length - 1] === before.at(-1))
 
+const tookBy = (fact: Fact): readonly string[] => (fact.kind === 'archive' ? fact.took : [])
+
 /**
- * What a file lacks of the facts that this program knows; with them behind its own, the file holds the union.
+ * What a file lacks of the facts that this program knows; with them behind its own, the file holds the union. What
+ * went to an archive, as either of the two tells, is not lacking: it stands there.
  *
  * @param disk what the file holds
  * @param known the revision read or saved before
@@ -32,10 +35,13 @@ export async function missingFrom(
   await inSlices(grew ? disk.facts.slice(known.facts.length) : disk.facts, slice, (fact) =>
     onDisk.set(fact.id, fact),
   )
+  const archived = grew ? new Set() : new Set([...disk.facts, ...mine].flatMap(tookBy))
   const missing: Fact[] = []
   await inSlices(mine, slice, (fact) => {
     const there = onDisk.get(fact.id)
-    if (there === undefined) missing.push(fact)
+    if (there === undefined) {
+      if (!archived.has(fact.id)) missing.push(fact)
+    }
     else if (there !== fact && !isDeepStrictEqual(there, fact)) {
       throw new Refusal(fault('fact-differs', path, { id: fact.id, kind: fact.kind, date: fact.date }))
     }

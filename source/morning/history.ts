@@ -27,7 +27,7 @@ export interface History {
  * The history that a log of facts tells.
  *
  * @param log every fact in order of recording, voided ones and corrections too; facts without an action (read from
- * a file of another program) cannot be taken back here
+ * a file of another program) and the closing of old seasons cannot be taken back here
  * @example historyOf(log).last?.facts.length // 1
  */
 export function historyOf(log: readonly Fact[]): History {
@@ -57,7 +57,7 @@ export function historyOf(log: readonly Fact[]): History {
 function deedsOf(log: readonly Fact[]): Iterable<Deed> {
   const deeds = new Map<string, { action: string; facts: Fact[] }>()
   for (const fact of log) {
-    if (fact.action === undefined) continue
+    if (fact.action === undefined || fact.kind === 'archive') continue
     const deed = deeds.get(fact.action)
     if (deed === undefined) deeds.set(fact.action, { action: fact.action, facts: [fact] })
     else deed.facts.push(fact)

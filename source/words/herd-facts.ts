@@ -38,6 +38,8 @@ export function herdFactWords(fact: NewFact<HerdFact>): string {
       return `${straws(fact.count, fact)} delivered${place(fact)}`
     case 'spoiled':
       return `${straws(fact.count, fact)} spoiled${place(fact)}`
+    case 'archive':
+      return `${fact.took.length} facts from before ${dateInWords(isoDay(fact.before))} archived in ${safeText(fact.file)}`
     case 'nitrogen':
       return `nitrogen ${fact.depthCm} cm${fact.flask === undefined ? '' : ` in flask ${safeText(fact.flask)}`}`
   }

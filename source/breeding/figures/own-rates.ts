@@ -17,7 +17,7 @@ import { watchedDays } from '../watched-weeks.ts'
 import { serviceResults } from './service-results.ts'
 
 /** Services of the last 24 months count, once they are 42 days old. */
-const DAYS_BACK = 730
+export const DAYS_BACK = 730
 const DAYS_OLD = 42
 /** A heat that was not served is seen again on these days after it. */
 const AGAIN_FROM = 15

@@ -6,7 +6,7 @@ import type { HerdBook, StockFact } from '../book.ts'
 import type { Day } from '../day.ts'
 import type { ServiceFact, StrawKind, StrawLot } from '../facts.ts'
 import { notice, type Problem } from '../problem.ts'
-import { movementsUntil } from './movements.ts'
+import { type Movement, movementsUntil } from './movements.ts'
 
 export interface Lot extends StrawLot {
   /** Straws left, 0 or more. */
@@ -52,9 +52,12 @@ const fieldsOfPlace = ['batch', 'flask', 'canister'] as const
  * @param book the herd book, @param today facts of this day count, services too
  * @example stockOn(book, today).left('S17', 'sexed') // 12
  */
-export function stockOn(book: HerdBook, today: Day): Stock {
+export const stockOn = (book: HerdBook, today: Day): Stock => stockAfter(book, movementsUntil(book, today))
+
+/** The stock after some movements, which are in order. */
+export function stockAfter(book: HerdBook, movements: readonly Movement[]): Stock {
   const fold = new StockFold(book)
-  for (const { fact, day } of movementsUntil(book, today)) {
+  for (const { fact, day } of movements) {
     if (fact.kind === 'service') fold.use(fact)
     else fold.change(fact, day)
   }

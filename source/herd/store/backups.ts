@@ -6,6 +6,9 @@ import { systemCode } from './files.ts'
 import { copyName, type Paths, whyKept } from './paths.ts'
 import { createFile, exists } from './write.ts'
 
+/** Permission bits of what is never to be written again. */
+const readOnly = 0o444
+
 /** Days whose copy is kept. */
 export const backupsKept = 30
 
@@ -52,21 +55,47 @@ export async function keepDayCopy(
  * @returns path of the copy
  * @throws Refusal where the copy cannot be made
  */
-export async function keepCopy(
+export const keepCopy = (
   world: Environment,
   paths: Paths,
   bytes: Buffer,
   why: string,
-): Promise<string> {
-  return attempt(paths.backups, async () => {
+): Promise<string> =>
+  attempt(paths.backups, async () => {
     await world.files.makeFolder(paths.backups)
-    for (let count = 1; ; count += 1) {
-      const copy = join(paths.backups, copyName(paths, count === 1 ? why : `${why}.${count}`))
-      if (!(await exists(world, copy))) {
-        await createFile(world, copy, [bytes])
-        return copy
-      }
-      if ((await world.files.read(copy)).equals(bytes)) return copy
-    }
+    return keepIn(world, paths, paths.backups, bytes, why)
   })
+
+/**
+ * Keeps the whole herd beside its file before old seasons are closed, to be read only; once, if the same bytes are
+ * there already from a closing that was cut short.
+ *
+ * @returns path of the archive, `farm.archive-2026-05-28.json`
+ * @throws Refusal where it is not surely on the disk
+ */
+export const keepArchive = (
+  world: Environment,
+  paths: Paths,
+  bytes: Buffer,
+  day: IsoDate,
+): Promise<string> =>
+  attempt(paths.folder, () => keepIn(world, paths, paths.folder, bytes, `archive-${day}`, readOnly))
+
+/** Under the first name of that kind that is free, or holds the same bytes. */
+async function keepIn(
+  world: Environment,
+  paths: Paths,
+  folder: string,
+  bytes: Buffer,
+  why: string,
+  mode?: number,
+): Promise<string> {
+  for (let count = 1; ; count += 1) {
+    const copy = join(folder, copyName(paths, count === 1 ? why : `${why}.${count}`))
+    if (!(await exists(world, copy))) {
+      await createFile(world, copy, [bytes], mode)
+      return copy
+    }
+    if ((await world.files.read(copy)).equals(bytes)) return copy
+  }
 }

@@ -60,3 +60,7 @@ export function whyKept(paths: Paths, name: string): string | undefined {
   const why = name.slice(paths.stem.length + 1, -'.json'.length)
   return /^(\d{4}-\d{2}-\d{2}|[a-z]+-[\d-]+(\.\d+)?)$/.test(why) ? why : undefined
 }
+
+/** Whether a file beside the herd is, by its name, an archive of its closed seasons. */
+export const isArchiveName = (paths: Paths, name: string): boolean =>
+  whyKept(paths, name)?.startsWith('archive-') === true

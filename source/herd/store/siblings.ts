@@ -6,7 +6,7 @@ import { missingFrom } from '../union.ts'
 import { readDisk } from './disk.ts'
 import type { Environment } from './environment.ts'
 import { systemCode } from './files.ts'
-import type { Paths } from './paths.ts'
+import { isArchiveName, type Paths } from './paths.ts'
 
 const filesLookedAt = 200
 
@@ -52,6 +52,7 @@ export class CopiesBeside {
 
   #mayBeCopy(name: string): boolean {
     if (name.startsWith('.') || join(this.#paths.folder, name) === this.#paths.file) return false
+    if (isArchiveName(this.#paths, name)) return false
     return /\.json$/i.test(name) || name.startsWith(this.#paths.stem)
   }
 

@@ -2,7 +2,7 @@ import { basename, join } from 'node:path'
 import type { Environment } from './environment.ts'
 import { systemCode } from './files.ts'
 import { tryLock } from './locking.ts'
-import { halfWritten, type Paths, whyKept } from './paths.ts'
+import { halfWritten, isArchiveName, type Paths, whyKept } from './paths.ts'
 
 /**
  * Removes what a save that was killed left half written. Only under the lock, so that no other program's save is
@@ -10,7 +10,11 @@ import { halfWritten, type Paths, whyKept } from './paths.ts'
  */
 export async function sweep(world: Environment, paths: Paths): Promise<void> {
   const left = [
-    ...(await leftIn(world, paths.folder, (name) => name === basename(paths.file))),
+    ...(await leftIn(
+      world,
+      paths.folder,
+      (name) => name === basename(paths.file) || isArchiveName(paths, name),
+    )),
     ...(await leftIn(world, paths.backups, (name) => whyKept(paths, name) !== undefined)),
   ]
   if (left.length === 0) return

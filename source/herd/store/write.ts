@@ -46,14 +46,16 @@ export async function replaceFile(
 /**
  * Makes a new file, whole or not at all.
  *
+ * @param mode permission bits of the file, where they are not the usual ones
  * @throws Refusal with `path-taken` where there is a file of that name
  */
 export async function createFile(
   world: Environment,
   path: string,
   parts: readonly Buffer[],
+  mode?: number,
 ): Promise<Written> {
-  const { temporary, stamp } = await writeTemporary(world, path, parts)
+  const { temporary, stamp } = await writeTemporary(world, path, parts, mode)
   try {
     await attempt(path, () => linkOrRename(world, temporary, path))
   } finally {

@@ -1,0 +1,42 @@
+/** Services of the past that the stock of straws does not rest on any more, since it was counted later. */
+import type { HerdBook } from '../book.ts'
+import type { Day } from '../day.ts'
+import { type Movement, movementsUntil } from './movements.ts'
+import { stockAfter } from './stock.ts'
+
+/**
+ * AI services without which the stock is the same, lot for lot, at the end of a day and so on every day after it:
+ * those before the first stock fact, and those before a count that made their straws certain again.
+ *
+ * @param until the last day whose facts are looked at
+ * @returns ids of services
+ * @example servicesSettled(book, isoDay('2024-03-26')).has(service.id) // true where the flask was counted since
+ */
+export function servicesSettled(book: HerdBook, until: Day): ReadonlySet<string> {
+  const movements = movementsUntil(book, until)
+  const moving = new Set(movements.map(({ fact }) => fact.id))
+  const settled = new Set(book.services.filter(({ id }) => !moving.has(id)).map(({ id }) => id))
+  for (const [sire, ofSire] of Map.groupBy(movements, ({ fact }) => fact.sire)) {
+    // A service that names no sire is told of for ever.
+    if (sire === undefined) continue
+    for (const id of settledOf(book, ofSire)) settled.add(id)
+  }
+  return settled
+}
+
+/** Of one sire: all services before the latest count that leaves the stock as it is without them. */
+function settledOf(book: HerdBook, movements: readonly Movement[]): readonly string[] {
+  const whole = stockText(book, movements)
+  const counts = movements.filter(({ fact }) => fact.kind === 'stock-take').toReversed()
+  for (const { order } of counts) {
+    const kept = movements.filter((one) => one.fact.kind !== 'service' || one.order > order)
+    if (kept.length < movements.length && stockText(book, kept) === whole)
+      return movements.filter((one) => !kept.includes(one)).map(({ fact }) => fact.id)
+  }
+  return []
+}
+
+function stockText(book: HerdBook, movements: readonly Movement[]): string {
+  const { lots, pools, notices } = stockAfter(book, movements)
+  return JSON.stringify({ lots, pools, notices })
+}
