@@ -52,7 +52,9 @@ export function archivableOn(book: HerdBook, today: Day): Archivable | undefined
   const standings = Array.from(book.animals.values(), (animal) => standingOn(book, animal, today))
   const before = limitOn(book, standings, today)
   if (before === undefined) return undefined
-  const closed = new Map(standings.map((standing) => [standing.animal.id, closedUntil(book, standing, before)]))
+  const closed = new Map(
+    standings.map((standing) => [standing.animal.id, closedUntil(book, standing, before)]),
+  )
   const settled = servicesSettled(book, (before - 1) as Day)
   const withBull = new Set(standings.filter((one) => bullStays(one, closed.get(one.animal.id))).map(idOf))
   const goes = (fact: Fact): boolean => {

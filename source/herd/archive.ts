@@ -67,8 +67,7 @@ export const archiveHerdFile = (
     })
   })
 
-const farmDay = (world: Environment, disk: Disk): IsoDate =>
-  dateInZone(world.now(), zoneOf(disk.herd.facts))
+const farmDay = (world: Environment, disk: Disk): IsoDate => dateInZone(world.now(), zoneOf(disk.herd.facts))
 
 function planned(world: Environment, disk: Disk): Archived {
   const { facts } = disk.herd

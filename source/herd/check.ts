@@ -75,12 +75,7 @@ function factProblems(fact: unknown, place: string, all: KnownFacts): Problem[] 
     problems.push(fault('animal-unknown', `${place}.about`, { id: shown(about), kind: shown(fact.kind) }))
   }
   for (const field of ['voids', 'with']) {
-    if (
-      fact.kind !== 'correction' ||
-      fact[field] === undefined ||
-      all.has(fact[field] as string)
-    )
-      continue
+    if (fact.kind !== 'correction' || fact[field] === undefined || all.has(fact[field] as string)) continue
     problems.push(fault('correction-unknown', `${place}.${field}`, { id: shown(fact[field]) }, animal))
   }
   return problems

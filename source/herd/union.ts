@@ -41,8 +41,7 @@ export async function missingFrom(
     const there = onDisk.get(fact.id)
     if (there === undefined) {
       if (!archived.has(fact.id)) missing.push(fact)
-    }
-    else if (there !== fact && !isDeepStrictEqual(there, fact)) {
+    } else if (there !== fact && !isDeepStrictEqual(there, fact)) {
       throw new Refusal(fault('fact-differs', path, { id: fact.id, kind: fact.kind, date: fact.date }))
     }
   })

@@ -2,7 +2,7 @@
 import type { LastChance, LastChanceReason } from '../breeding/ahead/last-chances.ts'
 import type { ServiceClass } from '../breeding/chances/rates.ts'
 import type { IntervalClass } from '../breeding/cycle.ts'
-import type { StrawKind } from '../breeding/facts.ts'
+import type { ArchiveFact, StrawKind } from '../breeding/facts.ts'
 import type { Grouping } from '../breeding/figures/conception.ts'
 import type { Assumption, AssumptionCode } from '../breeding/forecast/assumptions.ts'
 import type { Change } from '../breeding/forecast/what-if.ts'
@@ -33,6 +33,13 @@ export const growingFigures: ReadonlySet<FigureName> = new Set([
   'calved_by_day_21',
   'calved_by_day_42',
 ])
+
+/**
+ * Where earlier seasons are. Harmless for a terminal.
+ *
+ * @example archivedWords(archive) // 'Earlier seasons are in herd.archive-2026-05-28.json.'
+ */
+export const archivedWords = ({ file }: ArchiveFact): string => `Earlier seasons are in ${safeText(file)}.`
 
 /** A label, and a sentence that says what is counted. */
 export const figureWords: Readonly<Record<FigureName, { readonly label: string; readonly meaning: string }>> =

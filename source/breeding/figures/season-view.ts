@@ -4,9 +4,11 @@
  */
 import { type BullPlan, bullPlan } from '../ahead/bull-plan.ts'
 import { type LastChance, lastChances } from '../ahead/last-chances.ts'
+import { archiveOf, isArchived } from '../archive.ts'
 import { blocksOn } from '../blocks.ts'
 import type { HerdBook } from '../book.ts'
 import type { Day } from '../day.ts'
+import type { ArchiveFact } from '../facts.ts'
 import { type Assumption, assumptionsOf } from '../forecast/assumptions.ts'
 import { type BlockForecast, forecastBlockInSteps } from '../forecast/block.ts'
 import { type Change, changesWorthALook } from '../forecast/what-if.ts'
@@ -89,7 +91,13 @@ export class SeasonView {
     return this.#keep('last chances', () => lastChances(this.book, this.#standings, this.season, this.today))
   }
 
-  /** The seasons of the block before this one, the latest first. */
+  /** Where facts of earlier seasons of the block went, so that their figures are not among `earlier`. */
+  get archive(): ArchiveFact | undefined {
+    const archive = archiveOf(this.book)
+    return this.#seasonsBefore().some((season) => isArchived(season, archive?.before)) ? archive : undefined
+  }
+
+  /** The seasons of the block before this one, the latest first; not those in an archive. */
   get earlier(): readonly SeasonFigures[] {
     return this.#keep('earlier', () => finished(this.#before()))
   }
@@ -129,12 +137,16 @@ export class SeasonView {
     return forecastBlockInSteps(this.book, this.#standings, this.season, this.today, change)
   }
 
+  #seasonsBefore(): readonly Season[] {
+    const ofBlock = this.book.seasons.get(this.season.block) ?? []
+    return ofBlock.filter((season) => season.matingStart < this.season.matingStart)
+  }
+
   *#before(): Steps<readonly SeasonFigures[]> {
-    const before = (this.book.seasons.get(this.season.block) ?? []).filter(
-      (season) => season.matingStart < this.season.matingStart,
-    )
+    const archive = archiveOf(this.book)
     const figures: SeasonFigures[] = []
-    for (const season of before) {
+    for (const season of this.#seasonsBefore()) {
+      if (isArchived(season, archive?.before)) continue
       const counted = yield* countedInSteps(this.book, this.#standings, season, this.today)
       yield
       figures.push(figuresOf(counted, this.book, season, this.today))

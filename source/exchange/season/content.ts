@@ -13,6 +13,7 @@ import { dateInWords, shortDate } from '../../words/dates.ts'
 import { phaseWords } from '../../words/list.ts'
 import { safeText } from '../../words/safe.ts'
 import {
+  archivedWords,
   assumptionWords,
   becomesWords,
   changeWords,
@@ -72,6 +73,8 @@ export interface SeasonContent {
   readonly phase: string
   /** Years of the mating starts before, the latest first; at most three. */
   readonly earlier: readonly string[]
+  /** Where the figures of seasons before those are; undefined where no season was archived. */
+  readonly archived: string | undefined
   readonly figures: readonly FigureLine[]
   readonly groups: readonly GroupTable[]
   readonly intervals: readonly { readonly label: string; readonly meaning: string; readonly count: number }[]
@@ -105,6 +108,7 @@ export function seasonContent(view: SeasonView, changes: readonly Change[] = vie
     title: `${safeText(season.block)} block, mating start ${dateInWords(season.matingStart)}`,
     phase: phaseWords(phase, s, season.aiEnd, season.bullEnd),
     earlier: earlier.map((one) => String(calendarOf(one.season.matingStart).year)),
+    archived: view.archive && archivedWords(view.archive),
     figures: figureNames.map((name) => ({
       name,
       ...figureWords[name],

@@ -155,10 +155,10 @@ ${rests}
 const percentOf = (percent: number | undefined): string =>
   percent === undefined ? '' : `${Math.round(percent)} %`
 
-function figureTable({ figures, earlier }: SeasonContent): string {
+function figureTable({ figures, earlier, archived }: SeasonContent): string {
   const row = ({ label, meaning, figure, soFar, earlier: before }: FigureLine): string =>
     `<tr><td>${html(label)}</td><td>${figure.numerator} of ${figure.denominator}</td><td><b>${percentOf(figure.percent)}</b></td><td>${soFar ? 'so far' : figure.low === undefined || figure.high === undefined ? '' : `${Math.round(figure.low)}-${Math.round(figure.high)}`}</td><td>${figure.unknown === 0 ? '' : figure.unknown}</td><td>${percentOf(figure.target)}</td>${before.map((percent) => `<td>${percentOf(percent)}</td>`).join('')}<td class="meaning">${html(meaning)}</td></tr>`
-  return `<table><tr><th></th><th>count</th><th>share</th><th>95 %</th><th>unknown</th><th>aim</th>${earlier.map((year) => `<th>${html(year)}</th>`).join('')}<th></th></tr>${figures.map(row).join('')}</table>`
+  return `<table><tr><th></th><th>count</th><th>share</th><th>95 %</th><th>unknown</th><th>aim</th>${earlier.map((year) => `<th>${html(year)}</th>`).join('')}<th></th></tr>${figures.map(row).join('')}</table>${archived === undefined ? '' : `<p>${html(archived)}</p>`}`
 }
 
 function groupsHtml({ groups }: SeasonContent): string {

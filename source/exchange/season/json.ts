@@ -175,7 +175,7 @@ function ratesJson({ own }: SeasonView['rates']) {
  * @example seasonJson(view).figures.in_calf_six_weeks.numerator // 84
  */
 export function seasonJson(view: SeasonView, changes: readonly Change[] = view.changes) {
-  const { figures, forecast, bulls, season } = view
+  const { figures, forecast, bulls, season, archive } = view
   return {
     version: SEASON_VERSION,
     date: dayIso(view.today),
@@ -233,6 +233,7 @@ export function seasonJson(view: SeasonView, changes: readonly Change[] = view.c
       mating_start: dayIso(one.season.matingStart),
       ...figuresJson(one),
     })),
+    archive: archive === undefined ? null : { before: archive.before, file: archive.file },
   }
 }
 

@@ -64,9 +64,13 @@ const percentOf = (percent: number | undefined): string =>
 const rangeOf = ({ low, high }: Figure): string =>
   low === undefined || high === undefined ? '' : `${Math.round(low)}-${Math.round(high)}`
 
-function figureLines({ figures, earlier }: SeasonContent): readonly string[] {
+function figureLines({ figures, earlier, archived }: SeasonContent): readonly string[] {
   const head = `${''.padEnd(26)}${'count'.padStart(9)}${'share'.padStart(7)}${'95 %'.padStart(8)}${'unknown'.padStart(9)}${'aim'.padStart(6)}`
-  return [head + earlier.map((year) => year.padStart(6)).join(''), ...figures.map((line) => figureLine(line))]
+  return [
+    head + earlier.map((year) => year.padStart(6)).join(''),
+    ...figures.map((line) => figureLine(line)),
+    ...(archived === undefined ? [] : wrapped(archived, '')),
+  ]
 }
 
 const figureLine = ({ label, figure, soFar, earlier }: FigureLine): string =>

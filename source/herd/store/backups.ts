@@ -55,12 +55,7 @@ export async function keepDayCopy(
  * @returns path of the copy
  * @throws Refusal where the copy cannot be made
  */
-export const keepCopy = (
-  world: Environment,
-  paths: Paths,
-  bytes: Buffer,
-  why: string,
-): Promise<string> =>
+export const keepCopy = (world: Environment, paths: Paths, bytes: Buffer, why: string): Promise<string> =>
   attempt(paths.backups, async () => {
     await world.files.makeFolder(paths.backups)
     return keepIn(world, paths, paths.backups, bytes, why)
@@ -73,12 +68,7 @@ export const keepCopy = (
  * @returns path of the archive, `farm.archive-2026-05-28.json`
  * @throws Refusal where it is not surely on the disk
  */
-export const keepArchive = (
-  world: Environment,
-  paths: Paths,
-  bytes: Buffer,
-  day: IsoDate,
-): Promise<string> =>
+export const keepArchive = (world: Environment, paths: Paths, bytes: Buffer, day: IsoDate): Promise<string> =>
   attempt(paths.folder, () => keepIn(world, paths, paths.folder, bytes, `archive-${day}`, readOnly))
 
 /** Under the first name of that kind that is free, or holds the same bytes. */

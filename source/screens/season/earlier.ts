@@ -3,9 +3,10 @@
 import { calendarOf } from '../../breeding/day.ts'
 import type { Figure } from '../../breeding/figures/figure.ts'
 import type { SeasonFigures } from '../../breeding/figures/season-figures.ts'
+import type { SeasonView } from '../../breeding/figures/season-view.ts'
 import { figuresShown } from '../../morning/places/season.ts'
-import { figureWords, intervalNames } from '../../words/season.ts'
-import { bit } from '../line.tsx'
+import { archivedWords, figureWords, intervalNames } from '../../words/season.ts'
+import { bit, type Line } from '../line.tsx'
 import type { Room } from '../page-lines.ts'
 import { ruled } from '../ruled.ts'
 import { type Table, tableHeight, tableLines, tableWithin } from '../table.ts'
@@ -19,20 +20,22 @@ export const earlierPage: DrawPart = (part) => {
   if (view?.knows('earlier') !== true) return reckoningPage(part)
   const whole = earlierTable([view.figures, ...view.earlier], room)
   const head = [...kept, ruled(seasonWords.earlier, '', '', room)]
-  const lines = Math.max(2, room.height - head.length)
+  const below = lastLine(view)
+  const lines = Math.max(2, room.height - head.length - below.length)
   const furthest = Math.max(0, tableHeight(whole) - lines)
   const top = Math.min(place.pointer, furthest)
   const table = tableWithin(whole, lines, top)
   return {
-    lines: [
-      ...head,
-      ...tableLines(table, room.theme),
-      ...(view.earlier.length === 0 ? [[bit(` ${seasonWords.noEarlier}`, 'faint')]] : []),
-    ],
+    lines: [...head, ...tableLines(table, room.theme), ...below],
     table: { table, at: head.length },
     furthest,
     top: 0,
   }
+}
+
+function lastLine({ archive, earlier }: SeasonView): readonly Line[] {
+  if (archive !== undefined) return [[bit(` ${archivedWords(archive)}`, 'faint')]]
+  return earlier.length === 0 ? [[bit(` ${seasonWords.noEarlier}`, 'faint')]] : []
 }
 
 const figures: readonly (readonly [string, (of: SeasonFigures) => Figure])[] = [

@@ -1,0 +1,212 @@
+/** Closing old seasons: nothing that the program says of the day or a later one rests on what went. */
+import fc from 'fast-check'
+import { describe, expect, test } from 'vitest'
+import { growHerd } from '../../sample-herd/growing/herd.ts'
+import { archivableOn, archiveOf, isArchived } from '../../source/breeding/archive.ts'
+import { type HerdBook, openBook } from '../../source/breeding/book.ts'
+import { type Day, dayIso, isoDay, plusDays } from '../../source/breeding/day.ts'
+import type { ArchiveFact, Fact } from '../../source/breeding/facts.ts'
+import { seasonView } from '../../source/breeding/figures/season-view.ts'
+import { morningList } from '../../source/breeding/morning-list.ts'
+import { ratesOfHerd } from '../../source/breeding/rates-of-herd.ts'
+import { standingOn } from '../../source/breeding/standing.ts'
+import { nitrogenLevels } from '../../source/breeding/straws/nitrogen.ts'
+import { stockOn } from '../../source/breeding/straws/stock.ts'
+import { herdNotices } from '../../source/commands/herd-notices.ts'
+import { animalJson } from '../../source/exchange/animal/json.ts'
+import { listJson } from '../../source/exchange/list/json.ts'
+import { seasonJson } from '../../source/exchange/season/json.ts'
+import { anyMorning } from './histories.ts'
+import {
+  calving,
+  correction,
+  cow,
+  examined,
+  factsOf,
+  fromBull,
+  type Happening,
+  left,
+  service,
+  withBull,
+} from './support.ts'
+
+/** The facts that stay, with the one that tells of the archive. */
+function archived(facts: readonly Fact[], today: Day): { kept: Fact[]; went: readonly Fact[]; before: Day } {
+  const found = archivableOn(openBook(facts), today)
+  const { facts: went, before } = found ?? { facts: [], before: today }
+  const took = went.map(({ id }) => id)
+  const told: ArchiveFact = {
+    id: 'archive',
+    about: 'herd',
+    date: dayIso(today),
+    kind: 'archive',
+    at: '2030-01-01T00:00:00Z',
+    before: dayIso(before),
+    file: 'herd.archive.json',
+    took,
+  }
+  return { kept: [...facts.filter(({ id }) => !took.includes(id)), told], went, before }
+}
+
+/** All that is shown of a day, but for facts told one by one and for seasons that were archived. */
+function shownOn(book: HerdBook, day: Day, before: Day, seasons: boolean): unknown {
+  const standings = [...book.animals.values()].map((animal) => standingOn(book, animal, day))
+  const { rates } = ratesOfHerd(book, day, standings)
+  const { lots, pools, notices } = stockOn(book, day)
+  const live = book.allSeasons.filter((season) => !isArchived(season, dayIso(before)))
+  return {
+    list: listJson(morningList(book, day)),
+    animals: standings
+      .filter(({ inHerd }) => inHerd)
+      .map((standing) => ({ ...animalJson(book, standing, rates), facts: undefined })),
+    straws: { lots, pools, notices },
+    nitrogen: nitrogenLevels(book, day),
+    notices: herdNotices(book, day),
+    seasons: (seasons ? live : []).map((season) => ({
+      ...seasonJson(seasonView(book, standings, season, day), []),
+      earlier: undefined,
+      archive: undefined,
+    })),
+  }
+}
+
+/** Whether what is shown of some days is the same before and after. @returns how many facts went */
+function expectTheSame(
+  facts: readonly Fact[],
+  today: Day,
+  days: readonly number[],
+  seasons: boolean,
+): number {
+  const { kept, went, before } = archived(facts, today)
+  if (went.length === 0) return 0
+  const [whole, rest] = [openBook(facts), openBook(kept)]
+  for (const later of days) {
+    const day = plusDays(today, later)
+    expect(shownOn(rest, day, before, seasons)).toEqual(shownOn(whole, day, before, seasons))
+  }
+  return went.length
+}
+
+/** A herd of four years or more: that many histories of the same animals, each a year after the one before. */
+const years = fc
+  .array(
+    anyMorning(5).map(({ facts }) => facts),
+    { minLength: 4, maxLength: 5, size: 'max' },
+  )
+  .map((each) => {
+    const known = new Set<string>()
+    return each.flatMap((facts, year) =>
+      facts.flatMap((fact): Fact[] => {
+        if (fact.kind === 'animal') {
+          if (known.has(fact.about)) return []
+          known.add(fact.about)
+        }
+        return [movedOn(fact, year)]
+      }),
+    )
+  })
+
+/** A fact of another year, with an id of its own. */
+function movedOn(fact: Fact, year: number): Fact {
+  const text = JSON.stringify(fact).replace(
+    /"(20\d\d)(-\d\d-\d\d)/g,
+    (_, was: string, rest: string) => `"${Number(was) + year}${rest.replace('-02-29', '-02-28')}`,
+  )
+  const moved = JSON.parse(text) as Fact
+  const named = (id: string): string => `${year}-${id}`
+  return moved.kind === 'correction'
+    ? { ...moved, id: named(moved.id), voids: named(moved.voids) }
+    : { ...moved, id: named(moved.id) }
+}
+
+describe('what is shown is the same before and after', () => {
+  test('of random herds, on every kind of day from the day of the archive on', () => {
+    let went = 0
+    fc.assert(
+      fc.property(years, fc.integer({ min: 0, max: 500 }), (facts, later) => {
+        went += expectTheSame(facts, plusDays(isoDay('2029-04-01'), later), [0, 1, 40, 130], true)
+      }),
+      { numRuns: 25 },
+    )
+    expect(went).toBeGreaterThan(50)
+  })
+
+  test('of the sample herd, on its morning and later', () => {
+    const facts = growHerd()
+    const morning = isoDay('2026-05-28')
+    expect(expectTheSame(facts, morning, [0], true)).toBe(1590)
+    expect(expectTheSame(facts, morning, [1, 200], false)).toBe(1590)
+    expect(expectTheSame(facts, isoDay('2027-05-10'), [0], false)).toBeGreaterThan(3000)
+  })
+})
+
+const today = isoDay('2029-06-01')
+const seasons = ['2026', '2027', '2028', '2029'].map((year) => ({ matingStart: `${year}-05-01` }))
+const goes = (...happenings: Happening[]): string[] =>
+  archived(factsOf([cow(...happenings)], { seasons }), today).went.map(({ kind, date }) => `${kind} ${date}`)
+
+describe('what goes and what stays', () => {
+  const old = [calving(-400), service(-340, { natural: true }), calving(-60)]
+
+  test('the limit is the day that a season begins on, 24 months and five weeks back or more', () => {
+    expect(dayIso(archived(factsOf([cow(...old)], { seasons }), today).before)).toBe('2027-03-27')
+    expect(archivableOn(openBook(factsOf([cow(...old)])), isoDay('2026-06-01'))).toBeUndefined()
+  })
+
+  test('services before her last calving before the limit go; calvings stay, and all that came after', () => {
+    expect(goes(...old, service(0, { natural: true }))).toEqual(['service 2025-05-26'])
+  })
+
+  test('a cow that did not calve since keeps everything of her present cycle', () => {
+    expect(goes(calving(-60), service(0, { natural: true }))).toEqual([])
+  })
+
+  test('an animal that left keeps her record, her calvings and that she left', () => {
+    expect(goes(calving(-60), service(0, { natural: true }), left(100))).toEqual(['service 2026-05-01'])
+  })
+
+  test('a contradiction stays whole until it is corrected', () => {
+    expect(goes(calving(-60), left(100), service(120, { natural: true }))).toEqual([])
+  })
+
+  test('a correction goes with what it voids; what voids a calving stays', () => {
+    const heat = { ...service(-340, { natural: true }), id: 'heat' }
+    const wrong = { ...calving(-200), id: 'wrong' }
+    expect(goes(calving(-400), heat, correction('heat'), calving(-60))).toEqual([
+      'service 2025-05-26',
+      'correction 2026-05-01',
+    ])
+    expect(goes(calving(-400), wrong, correction('wrong'), calving(-60))).toEqual([])
+  })
+
+  test('a bull that was never taken from her stays with her', () => {
+    expect(goes(calving(-400), withBull(-330), calving(-60))).toEqual([])
+    expect(goes(calving(-400), withBull(-330), fromBull(-300), calving(-60))).toHaveLength(2)
+  })
+
+  test('a fixed-time service planned for a day to come stays', () => {
+    expect(goes(examined(-340, { serveOn: '2030-05-01' }), calving(-60))).toEqual([])
+    expect(goes(examined(-340, { serveOn: '2025-06-01' }), calving(-60))).toHaveLength(1)
+  })
+
+  test('a service by AI stays until its straws were counted again', () => {
+    const count = (date: string, count: number): Happening => ({
+      kind: 'stock-take',
+      date,
+      sire: 'S1',
+      straw: 'conventional',
+      count,
+    })
+    const her = cow(calving(-400), service(-340), calving(-60))
+    const went = (...extra: Happening[]) => archived(factsOf([her], { seasons, extra }), today).went.length
+    expect(went(count('2025-01-10', 20))).toBe(0)
+    expect(went(count('2025-01-10', 20), count('2026-01-10', 12))).toBe(1)
+    expect(went(count('2026-01-10', 12))).toBe(1)
+  })
+
+  test('nothing is archived twice', () => {
+    const { kept } = archived(growHerd(75), isoDay('2027-02-10'))
+    expect(archived(kept, isoDay('2027-02-10')).went).toEqual([])
+    expect(archiveOf(openBook(kept))?.before).toBe('2024-10-16')
+  })
+})
