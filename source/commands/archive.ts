@@ -37,8 +37,8 @@ function report(name: string, { before, went, stay, file }: Archived): string {
   const counts = [...Map.groupBy(went, ({ kind }) => kind)]
     .map(([kind, facts]) => `${kind} ${facts.length}`)
     .sort()
-  const told = `${went.length} facts from before ${day} (${counts.join(', ')})`
+  const told = `${went.length === 1 ? '1 fact' : `${went.length} facts`} from before ${day} (${counts.join(', ')})`
   return file === undefined
     ? `${name}: ${told} can be archived, ${stay} stay. Nothing was written: add --write to do it.\n`
-    : `${name}: ${told} were archived, ${stay} stay. The whole herd as it was: ${safeText(file)}\n`
+    : `${name}: ${told} went to the archive, ${stay} stay. The whole herd as it was: ${safeText(file)}\n`
 }

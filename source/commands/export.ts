@@ -1,7 +1,8 @@
 /** `dawnlist export`: writes a herd as tables, or its key dates as a calendar. */
+import { archiveOf } from '../breeding/archive.ts'
 import { openBook } from '../breeding/book.ts'
 import { type Day, plusDays } from '../breeding/day.ts'
-import { fault, type Outcome } from '../breeding/problem.ts'
+import { fault, notice, type Outcome, type Problem } from '../breeding/problem.ts'
 import { standingOn } from '../breeding/standing.ts'
 import { adeExport, collectionText } from '../exchange/ade/write.ts'
 import { calendarEvents } from '../exchange/calendar/events.ts'
@@ -41,7 +42,16 @@ export const run: Run = async (given, shell) => {
     return 1
   }
   for (const path of written.value) shell.print(`${safeText(path)}\n`)
+  if (opened.ok && !given.switches.has('ics')) shell.tell(archivedFrom(opened.value))
   return 0
+}
+
+/** A notice where not all that was ever recorded is in the herd any more. */
+function archivedFrom(herd: HerdStore): Problem[] {
+  const archive = archiveOf(openBook(herd.facts))
+  return archive === undefined
+    ? []
+    : [notice('export-archived', '', { before: archive.before, archive: archive.file })]
 }
 
 function filesOf(herd: HerdStore, day: Day, { switches }: Given, shell: Shell): Outcome<NamedFile[]> {

@@ -8,7 +8,7 @@
  *
  * The file is JSON in UTF-8, lines end with LF, the first line is the header, then one fact a line. The sum is the
  * SHA-256 of the whole file with its own 64 digits read as zeros. Facts are appended, so the lines of one revision
- * begin with the lines of the one before.
+ * begin with the lines of the one before, but for a closing of old seasons (archive.ts).
  */
 import { createHash } from 'node:crypto'
 import type { Fact } from '../breeding/facts.ts'

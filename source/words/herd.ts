@@ -4,6 +4,12 @@ import type { Sentences, Values } from './sentences.ts'
 
 const text = (values: Values, name: string): string => safeText(String(values[name] ?? ''))
 
+/** A path as it is typed in a command: in quotes where a shell would take it for several words. */
+const typed = (values: Values, name: string): string => {
+  const path = text(values, name)
+  return /^[\w./:\\~-]+$/.test(path) ? path : `"${path}"`
+}
+
 /** What the system refused, as half a sentence. */
 const reasons: Readonly<Record<string, string>> = {
   'disk-full': 'the disk is full',
@@ -56,6 +62,8 @@ const opening: Sentences = {
     'there is no whole day copy of {file} here. Look for a copy on a stick or another computer and name it with --from.',
   'archive-there':
     'heats, services and checks from before {before} are not in this herd any more: they stand in {archive}, beside it. What is said here of days before {day} may lack them; name that file instead.',
+  'export-archived':
+    'heats, services and checks from before {before} stand in {archive}, beside the herd, and are not among these files. Export that file too.',
   'restore-needless':
     'the file is whole, there is nothing to bring back. To put a copy in its place all the same, name the copy with --from.',
 }
@@ -93,10 +101,10 @@ const saving: Sentences = {
     `the day copy could not be made: ${reason(values)}. The herd itself is saved. Put this right soon.`,
   'folder-sync-unsupported':
     'this kind of disk cannot confirm that the name of a file is safe against a power cut. The herd is saved; a disk of this computer is safer.',
-  'copy-with-more':
-    'this copy of the herd holds {facts} facts that {file} lacks; a program that keeps two computers alike may have left it. To add them: dawnlist check {file} --merge {path}.',
+  'copy-with-more': (values) =>
+    `this copy of the herd holds ${values.facts === 1 ? '1 fact' : `${values.facts} facts`} that ${text(values, 'file')} lacks; a program that keeps two computers alike may have left it. To add them: dawnlist check ${typed(values, 'file')} --merge ${typed(values, 'path')}`,
   'copy-unclear': (values) =>
-    `this copy of the herd cannot be added to ${text(values, 'file')}: ${reason(values)}. Look at it with: dawnlist check ${text(values, 'path')}.`,
+    `this copy of the herd cannot be added to ${text(values, 'file')}: ${reason(values)}. Look at it with: dawnlist check ${typed(values, 'path')}`,
 }
 
 /** A fact that is wrong. */

@@ -4,7 +4,7 @@ import type { Environment } from './environment.ts'
 import { attempt } from './failure.ts'
 import { systemCode } from './files.ts'
 import { copyName, type Paths, whyKept } from './paths.ts'
-import { createFile, exists } from './write.ts'
+import { createFile, exists, syncFolder } from './write.ts'
 
 /** Permission bits of what is never to be written again. */
 const readOnly = 0o444
@@ -86,6 +86,10 @@ async function keepIn(
       await createFile(world, copy, [bytes], mode)
       return copy
     }
-    if ((await world.files.read(copy)).equals(bytes)) return copy
+    if ((await world.files.read(copy)).equals(bytes)) {
+      // It may be left from a try that ended before its name was on the disk.
+      await syncFolder(world, folder)
+      return copy
+    }
   }
 }

@@ -145,7 +145,8 @@ export async function exists(world: Environment, path: string): Promise<boolean>
   }
 }
 
-async function syncFolder(world: Environment, folder: string): Promise<Written['folder']> {
+/** Waits until the names in a folder are on the disk itself, where its file system and the computer can do that. */
+export async function syncFolder(world: Environment, folder: string): Promise<Written['folder']> {
   if (world.platform === 'win32') return 'synced'
   try {
     await attempt(folder, () => world.files.syncFolder(folder))

@@ -36,6 +36,26 @@ export const smallHerd: NewFact[] = [
   { kind: 'animal', about: 'cow7', date: '2026-03-01', number: '7', sex: 'F', block: 'spring', lactation: 0 },
 ]
 
+/** The same farm, old enough on 28 May 2026 to archive what came before the calving of 2023. */
+export const oldHerd: NewFact[] = [
+  ...smallHerd,
+  ...['2021', '2022', '2023', '2024', '2025'].map(
+    (year): NewFact => ({
+      kind: 'season',
+      about: 'herd',
+      date: '2021-03-01',
+      block: 'spring',
+      matingStart: `${year}-05-01`,
+      aiWeeks: 6,
+      bullWeeks: 3,
+    }),
+  ),
+  { kind: 'calving', about: 'cow412', date: '2023-02-01' },
+]
+
+/** A note of the cycle that the calving of 2023 closed. */
+export const oldNote = (text: string): NewFact => ({ ...note(text), date: '2022-06-01' })
+
 /** One more fact, told apart by its text. */
 export const note = (text: string, about = 'cow412'): NewFact => ({
   kind: 'note',

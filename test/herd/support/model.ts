@@ -1,15 +1,17 @@
 /**
  * Everything that can happen to a herd file, at random, on two programs and a copy on a stick; after each step every
- * fact that was ever acknowledged must be in the file, once.
+ * fact that was ever acknowledged must be in the file, once, or in an archive beside it.
  */
 import { setImmediate } from 'node:timers/promises'
 import fc from 'fast-check'
+import type { NewFact } from '../../../source/breeding/facts.ts'
+import { archiveHerdFile } from '../../../source/herd/archive.ts'
 import { createHerdFile } from '../../../source/herd/create.ts'
 import { mergeFiles } from '../../../source/herd/merge-files.ts'
 import { openHerdFile } from '../../../source/herd/open.ts'
 import type { Environment } from '../../../source/herd/store/environment.ts'
 import type { HerdStore } from '../../../source/herd/store.ts'
-import { factsIn, good, herdPath, note, notesIn, smallHerd } from './herds.ts'
+import { factsIn, good, herdPath, note, notesIn, oldHerd, oldNote } from './herds.ts'
 import { intercept } from './intercept.ts'
 import { MemoryFiles, systemError } from './memory-files.ts'
 import { memoryLock, memoryWorld, seeded } from './worlds.ts'
@@ -18,7 +20,8 @@ const stick = '/stick/herd.json'
 
 export type Step =
   | { readonly do: 'record' | 'reopen' | 'poll' | 'retry'; readonly program: number }
-  | { readonly do: 'record-both' | 'to-stick' | 'record-on-stick' | 'merge-stick' }
+  | { readonly do: 'record-both' | 'to-stick' | 'record-on-stick' | 'merge-stick' | 'archive' }
+  | { readonly do: 'archive-fails'; readonly call: number; readonly ever: boolean }
   | {
       readonly do: 'fail'
       readonly program: number
@@ -52,6 +55,8 @@ export const anyStep: fc.Arbitrary<Step> = fc.oneof(
       ever: fc.boolean(),
     }),
   },
+  { weight: 1, arbitrary: fc.constant({ do: 'archive' }) },
+  { weight: 1, arbitrary: fc.record({ do: fc.constant('archive-fails'), call, ever: fc.boolean() }) },
   { weight: 1, arbitrary: fc.record({ do: fc.constant('kill'), program, call }) },
   { weight: 1, arbitrary: fc.record({ do: fc.constant('power-cut'), call, seed: fc.nat() }) },
   { weight: 1, arbitrary: fc.record({ do: fc.constant('older-copy'), program }) },
@@ -73,7 +78,7 @@ class Farm {
   }
 
   async start(): Promise<void> {
-    good(await createHerdFile(herdPath, smallHerd, 'MK', this.world()))
+    good(await createHerdFile(herdPath, oldHerd, 'MK', this.world()))
     await this.open(0)
     await this.open(1)
   }
@@ -106,11 +111,24 @@ class Farm {
     return `note ${this.#count}`
   }
 
+  /** Every second note is old enough to be archived. */
+  nextNote(text: string): NewFact {
+    return this.#count % 2 === 0 ? oldNote(text) : note(text)
+  }
+
+  /** Texts of the notes in the herd and in its archives, each once in the herd. */
+  async texts(): Promise<Set<string>> {
+    const there = notesIn(await factsIn(this.files.peek(herdPath)))
+    for (const path of this.files.paths().filter((name) => name.startsWith('/farm/herd.archive-')))
+      there.push(...notesIn(await factsIn(this.files.peek(path))))
+    return new Set(there)
+  }
+
   async record(place: number): Promise<void> {
     const text = this.nextText()
     const store = this.store(place)
     const before = store.state.unsaved
-    if ((await store.record([note(text)])).ok) this.acknowledged.push(...notesIn(before), text)
+    if ((await store.record([this.nextNote(text)])).ok) this.acknowledged.push(...notesIn(before), text)
   }
 
   async powerCut(seed: number): Promise<void> {
@@ -152,6 +170,14 @@ async function take(farm: Farm, step: Step): Promise<void> {
       farm.arm(0, step.call, true, 'EIO')
       await farm.record(0)
       return farm.powerCut(step.seed)
+    case 'archive':
+      good(await archiveHerdFile(herdPath, 'MK', farm.world()))
+      return
+    case 'archive-fails':
+      farm.arm(2, step.call, step.ever, 'EIO')
+      await archiveHerdFile(herdPath, 'MK', farm.world(2))
+      farm.disarm()
+      return
     case 'to-stick': {
       const bytes = farm.files.peek(herdPath)
       if (bytes !== undefined) farm.files.place(stick, bytes)
@@ -161,7 +187,7 @@ async function take(farm: Farm, step: Step): Promise<void> {
     case 'record-on-stick': {
       if (farm.files.peek(stick) === undefined) return
       const text = farm.nextText()
-      good(await good(await openHerdFile(stick, farm.world())).record([note(text)]))
+      good(await good(await openHerdFile(stick, farm.world())).record([farm.nextNote(text)]))
       farm.onStick.push(text)
       return
     }
@@ -190,8 +216,8 @@ export async function live(steps: readonly Step[]): Promise<void> {
   await farm.start()
   for (const [place, step] of steps.entries()) {
     await take(farm, step)
-    const there = notesIn(await factsIn(farm.files.peek(herdPath)))
-    const lost = farm.acknowledged.filter((text) => !there.includes(text))
+    const there = await farm.texts()
+    const lost = farm.acknowledged.filter((text) => !there.has(text))
     if (lost.length > 0) throw new Error(`after step ${place} (${step.do}) lost: ${lost.join(', ')}`)
   }
   await farm.store(0).poll()

@@ -14,7 +14,7 @@ export interface AnimalRow {
 
 /**
  * Takes apart the rows that name a fact of the herd by its id, once each, and the others. Rows with one id that say
- * the same are one; where they differ all are refused.
+ * the same are one; where they differ all are refused. A fact that went to an archive is known.
  */
 export function splitById(
   rows: readonly AnimalRow[],
@@ -37,6 +37,8 @@ export function splitById(
         const other = row === first.row ? more[0]?.row.path : first.row.path
         refuse(row, fault('row-id-twice', row.path, { column: 'id', id, other: other ?? '' }, animal.number))
       }
+    } else if (herd.archived.has(id)) {
+      repeated.push(...group.map(({ row }) => row))
     } else if (
       fact !== undefined &&
       (fact.about === HERD || fact.kind === 'animal' || fact.kind === 'correction')

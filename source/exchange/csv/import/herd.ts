@@ -8,6 +8,8 @@ export interface Herd {
   readonly book: HerdBook
   /** Every fact by id, voided ones too. */
   readonly byId: ReadonlyMap<string, Fact>
+  /** Ids of the facts that went to an archive. */
+  readonly archived: ReadonlySet<string>
   /** The day of recording. */
   readonly today: Day
   /** A new random id. */
@@ -37,7 +39,8 @@ export function herdOf(facts: readonly Fact[], today: Day, newId: () => string):
     }
     return now === undefined || voided.has(now) ? undefined : byId.get(now)
   }
-  return { book, byId, today, newId, standing }
+  const archived = new Set(book.archives.flatMap(({ took }) => took))
+  return { book, byId, archived, today, newId, standing }
 }
 
 /** An animal as she is after the import: on record, or about to be. */
