@@ -54,11 +54,12 @@ function shownOn(book: HerdBook, day: Day, before: Day, seasons: boolean): unkno
   const { rates } = ratesOfHerd(book, day, standings)
   const { lots, pools, notices } = stockOn(book, day)
   const live = book.allSeasons.filter((season) => !isArchived(season, dayIso(before)))
+  const list = morningList(book, day)
   return {
-    list: listJson(morningList(book, day)),
+    list: listJson(list),
     animals: standings
       .filter(({ inHerd }) => inHerd)
-      .map((standing) => ({ ...animalJson(book, standing, rates), facts: undefined })),
+      .map((standing) => ({ ...animalJson(book, standing, rates, list.rows), facts: undefined })),
     straws: { lots, pools, notices },
     nitrogen: nitrogenLevels(book, day),
     notices: herdNotices(book, day),
