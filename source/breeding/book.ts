@@ -11,6 +11,7 @@ import {
   type Fact,
   type FarmFact,
   HERD,
+  type KeptResultFact,
   type NitrogenFact,
   type PolicyFact,
   type SeasonFact,
@@ -43,6 +44,8 @@ export interface HerdBook {
   readonly nitrogen: readonly NitrogenFact[]
   /** Where facts of closed seasons went, in order of the file. */
   readonly archives: readonly ArchiveFact[]
+  /** Results of checks that are still to be settled, by date, then order of the file. */
+  readonly keptResults: readonly KeptResultFact[]
   /** Their records alone, by id, in order of the file. */
   readonly records: ReadonlyMap<string, AnimalRecordFact>
   /** Live services, by AI and by bulls, in order of the file. */
@@ -103,6 +106,7 @@ export function openBook(facts: readonly Fact[]): HerdBook {
     stock: ofHerd.filter(isStock).sort(byDate),
     archives: ofHerd.filter((fact): fact is ArchiveFact => fact.kind === 'archive'),
     nitrogen: ofHerd.filter((fact): fact is NitrogenFact => fact.kind === 'nitrogen').sort(byDate),
+    keptResults: ofHerd.filter((fact): fact is KeptResultFact => fact.kind === 'kept-result').sort(byDate),
     services,
     facts,
     live,

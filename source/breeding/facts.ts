@@ -262,6 +262,24 @@ export interface ArchiveFact extends Envelope {
   readonly took: readonly string[]
 }
 
+/**
+ * A result of a pregnancy check that could not be recorded as it was read (a number that no animal has, an animal that
+ * was not awaited): kept until it is settled or dropped, when a correction voids it. Its date is that of the visit.
+ */
+export interface KeptResultFact extends Envelope {
+  readonly kind: 'kept-result'
+  /** The number as it was typed. */
+  readonly number: string
+  readonly method: CheckMethod
+  readonly result: CheckResult
+  /** Days, 20-290. */
+  readonly foetalAge?: number
+  /** 1-5. */
+  readonly foetuses?: number
+  /** Code of what spoke against it. */
+  readonly why: string
+}
+
 /** Facts of the herd as a whole: `about` is `herd`, except for an animal's own record. */
 export type HerdFact =
   | FarmFact
@@ -273,6 +291,7 @@ export type HerdFact =
   | SpoiledFact
   | NitrogenFact
   | ArchiveFact
+  | KeptResultFact
 
 export type Fact = AnimalFact | HerdFact | CorrectionFact
 export type FactKind = Fact['kind']

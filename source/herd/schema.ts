@@ -47,6 +47,13 @@ const sireTraits = {
   gestationDays: whole(260, 300).exactOptional(),
 }
 
+const checkResult = {
+  method: z.enum(['ultrasound', 'hand', 'milk', 'blood']),
+  result: z.enum(['pregnant', 'empty', 'unsure']),
+  foetalAge: whole(20, 290).exactOptional(),
+  foetuses: whole(1, 5).exactOptional(),
+}
+
 const calving = z
   .looseObject({
     ...ofAnimal,
@@ -109,10 +116,7 @@ export const factShapes = {
   check: z.looseObject({
     ...ofAnimal,
     kind: z.literal('check'),
-    method: z.enum(['ultrasound', 'hand', 'milk', 'blood']),
-    result: z.enum(['pregnant', 'empty', 'unsure']),
-    foetalAge: whole(20, 290).exactOptional(),
-    foetuses: whole(1, 5).exactOptional(),
+    ...checkResult,
     serviceDate: date.exactOptional(),
   }),
   examined: z.looseObject({
@@ -201,6 +205,13 @@ export const factShapes = {
     before: date,
     file: name,
     took: z.array(id),
+  }),
+  'kept-result': z.looseObject({
+    ...ofHerd,
+    kind: z.literal('kept-result'),
+    number: name,
+    ...checkResult,
+    why: name,
   }),
 } satisfies Record<FactKind, z.ZodType>
 

@@ -13,7 +13,6 @@ import { because, type Message } from './message.ts'
 import type { Now } from './now.ts'
 import { movedOn, pointedAt, rowAt, rowOf } from './page.ts'
 import { actInPlace } from './places/acts.ts'
-import { keptResults } from './places/scanning.ts'
 import { reckoningOf } from './reckoning.ts'
 import { settled, tickedPage } from './tick.ts'
 
@@ -108,14 +107,12 @@ function saving(desk: Desk): Step {
   return leave(here, 'quit')
 }
 
-/** Leaving waits for what is being saved, and asks about what is unsaved or unsettled; Ctrl+C is not held up. */
+/** Leaving waits for what is being saved, and asks about what is not saved; Ctrl+C is not held up. */
 function leave(desk: Desk, how: Leave): Step {
   if (how === 'quit' && desk.saving.state === 'saving')
     return { desk: { ...desk, leaving: true, said: because('leaves-when-saved') } }
   if (how === 'quit' && desk.saving.state === 'not-saved')
     return { desk: { ...desk, slip: { is: 'leaving' } } }
-  if (how === 'quit' && keptResults(desk).length > 0)
-    return { desk: { ...desk, slip: { is: 'results-kept', leave: 'quit' } } }
   return { desk, leave: how }
 }
 

@@ -34,8 +34,6 @@ export type Slip =
   | { readonly is: 'initials'; readonly text: string; readonly fresh: boolean }
   /** Cautions of the day in full, once a day, and who is recording. */
   | { readonly is: 'opening'; readonly text: string; readonly fresh: boolean; readonly top: number }
-  /** Results of the scanning visit are not settled: leave all the same? */
-  | { readonly is: 'results-kept'; readonly leave: 'back' | 'quit' }
   /** Facts are not saved: leave all the same? */
   | { readonly is: 'leaving' }
   /** An older copy of the herd stands in the place of the file: save over it? */

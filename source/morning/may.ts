@@ -30,7 +30,7 @@ export function whyNot(desk: Desk, action: Action): Message | undefined {
       if (action.slip === 'older') return olderCopyInPlace(desk.saving) ? undefined : because('no-older-copy')
       return undefined
     case 'open-animal':
-      if (moveToOpen(desk) !== undefined) return undefined
+      if (moveToOpen(desk) !== undefined || opensKeptResults(desk)) return undefined
       if (placeOf(desk).at === 'animal' && desk.typed === '') return because('her-page-already')
       return subjectOf(desk).whyNot
     case 'look-all':
@@ -49,6 +49,12 @@ export function whyNot(desk: Desk, action: Action): Message | undefined {
 /** The move that Enter opens on the list. */
 export const moveToOpen = (desk: Desk): MoveDue | undefined =>
   placeOf(desk).at === 'morning-list' && desk.typed === '' ? moveAt(desk.page) : undefined
+
+/** Whether Enter on the list opens the results that are to be settled. */
+export const opensKeptResults = (desk: Desk): boolean =>
+  placeOf(desk).at === 'morning-list' &&
+  desk.typed === '' &&
+  desk.page.items[desk.page.pointer]?.is === 'kept-results'
 
 /** Rows of the repeat-heat watch that nobody has looked at yet. */
 export const watchToDo = (desk: Desk) =>

@@ -9,6 +9,8 @@ import { type MorningList, type Row, type Section, sections, type VisitAhead } f
 export type Item =
   /** The move to the bull weeks, or out of them, while it is due: above the sections. */
   | { readonly is: 'move'; readonly key: string; readonly move: MoveDue }
+  /** Results of scanning visits that are still to be settled: above the sections too. */
+  | { readonly is: 'kept-results'; readonly key: string; readonly count: number }
   | {
       readonly is: 'heading'
       readonly key: string
@@ -39,7 +41,11 @@ export interface Page {
 export const informs = (section: Section): boolean => section === 'sweep-bull' || section === 'heat-record'
 
 export const canBePointedAt = (item: Item): boolean =>
-  item.is === 'row' || item.is === 'fact' || item.is === 'with-bull' || item.is === 'move'
+  item.is === 'row' ||
+  item.is === 'fact' ||
+  item.is === 'with-bull' ||
+  item.is === 'move' ||
+  item.is === 'kept-results'
 
 const inWindow = (row: Row): boolean => row.section === 'sweep-bull' && row.reasons[0] === 'window'
 
@@ -54,6 +60,8 @@ export function pageOf(list: MorningList, book: HerdBook, before: Page | undefin
   const withBullOpen = before?.withBullOpen ?? false
   const bySection = Map.groupBy(list.rows, (row) => row.section)
   const items: Item[] = movesDue(book, list).map((move) => ({ is: 'move', key: `move ${move.block}`, move }))
+  const kept = book.keptResults.length
+  if (kept > 0) items.push({ is: 'kept-results', key: 'kept-results', count: kept })
   let toDo = 0
   let done = 0
   for (const section of sections) {

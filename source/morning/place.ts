@@ -39,7 +39,7 @@ export type StrawsPlace = Pointed & {
 }
 /** Bulls needed and on hand, services seen. */
 export type BullsPlace = Pointed & { readonly at: 'bulls' }
-/** A result of the scanning visit: as it is being typed, or kept for later. */
+/** A result of the scanning visit as it is being typed. */
 export interface ScanEntry {
   /** Digits of the number. */
   readonly typed: string
@@ -47,10 +47,6 @@ export interface ScanEntry {
   /** Digits of the foetal age in days. */
   readonly age: string
   readonly twins: boolean
-}
-/** A result that could not be recorded as it was read, and why. */
-export interface KeptEntry extends ScanEntry {
-  readonly why: string
 }
 /** The scanning visit: one number after another, in the order of the crush. Pointer 0 is the line that is typed. */
 export type ScanningPlace = Pointed & {
@@ -62,12 +58,12 @@ export type ScanningPlace = Pointed & {
   readonly to: 'number' | 'age'
   /** The first digit replaces what stands there. */
   readonly fresh: boolean
-  /** The entry was taken from those kept: its place there. */
-  readonly settles: number | undefined
+  /** The entry was taken from those kept to be settled: id of that fact. */
+  readonly settles: string | undefined
   /** The entry corrects this check. */
   readonly corrects: string | undefined
-  /** Results that fit no animal, or one that was not expected; kept until they are settled. */
-  readonly kept: readonly KeptEntry[]
+  /** The visit that is gone back to, while a result of another one is settled. */
+  readonly backTo: Pick<ScanningPlace, 'day' | 'method'> | undefined
 }
 /** The move to the bull weeks of a block, and out of them. */
 export type TurnOutPlace = Pointed & {

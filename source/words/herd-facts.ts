@@ -2,7 +2,7 @@
 import { isoDay } from '../breeding/day.ts'
 import type { HerdFact, NewFact, StrawLot } from '../breeding/facts.ts'
 import { dateInWords } from './dates.ts'
-import { strawNames } from './facts.ts'
+import { factWords, strawNames } from './facts.ts'
 import { safeText } from './safe.ts'
 
 const straws = (count: number, { sire, straw }: StrawLot): string =>
@@ -40,6 +40,8 @@ export function herdFactWords(fact: NewFact<HerdFact>): string {
       return `${straws(fact.count, fact)} spoiled${place(fact)}`
     case 'archive':
       return `${fact.took.length} facts from before ${dateInWords(isoDay(fact.before))} archived in ${safeText(fact.file)}`
+    case 'kept-result':
+      return `result of ${safeText(fact.number)} kept to be settled: ${factWords({ ...fact, kind: 'check' })}`
     case 'nitrogen':
       return `nitrogen ${fact.depthCm} cm${fact.flask === undefined ? '' : ` in flask ${safeText(fact.flask)}`}`
   }

@@ -9,8 +9,13 @@ import { visitFrame, visitHerd } from './support/visit.ts'
 
 afterEach(closeAll)
 
-const recorded = (screen: Screen, before: readonly Fact[] = visitHerd()): readonly Fact[] =>
-  (screen.herd as MemoryHerd).state.facts.slice(before.length)
+const factsOf = (screen: Screen): readonly Fact[] => (screen.herd as MemoryHerd).state.facts
+/** What was recorded about animals; what was kept to be settled, and is settled, is asked for by name. */
+function recorded(screen: Screen, before: readonly Fact[] = visitHerd()): readonly Fact[] {
+  const since = factsOf(screen).slice(before.length)
+  const kept = new Set(since.filter(({ kind }) => kind === 'kept-result').map(({ id }) => id))
+  return since.filter((fact) => !kept.has(fact.id) && !(fact.kind === 'correction' && kept.has(fact.voids)))
+}
 const bare = ({ id: _id, at: _at, action: _action, by: _by, ...rest }: Fact) => rest
 
 /** The scanning visit, opened from the list. */
@@ -311,7 +316,7 @@ describe('numbers that are not expected are kept until they are settled', () => 
     const screen = await visit()
     await scan(screen, number, 'scan-empty')
     expect(recorded(screen)).toEqual([])
-    expect(screen.text).toContain(`${number} is not recorded: it stands under To settle.`)
+    expect(screen.text).toContain(`${number} counts for no animal yet: it is kept under To settle.`)
     expect(screen.text).toContain('To settle (1)')
     expect(screen.lines.find((line) => line.startsWith('  ○ │'))).toContain(why)
     await scan(screen, '412', 'scan-in-calf')
@@ -359,7 +364,7 @@ describe('numbers that are not expected are kept until they are settled', () => 
     const screen = await visit()
     await scan(screen, '999', 'scan-empty')
     await screen.press('down', 'scan-strike')
-    expect(screen.text).toContain('999 is dropped: nothing was recorded of it.')
+    expect(screen.text).toContain('999 is dropped: it counts for no animal.')
     expect(screen.text).not.toContain('To settle')
   })
 
@@ -378,18 +383,57 @@ describe('numbers that are not expected are kept until they are settled', () => 
     expect(screen.text).toContain('To settle (1)')
   })
 
-  test('leaving the screen or the program asks first', async () => {
+  test('they outlive the program: facts of the herd, said on the morning list until they are settled', async () => {
     const screen = await visit()
+    await screen.send('4122p33t\r')
     await scan(screen, '999', 'scan-empty')
     await screen.press('back')
-    expect(screen.text).toContain('1 result of the scanning visit not settled')
-    await screen.press('cancel')
-    expect(screen.text).toContain('To settle (1)')
-    await screen.press('quit')
-    expect(screen.text).toContain('They are recorded nowhere')
-    await screen.press('cancel')
-    await screen.press('back', 'leave-results')
-    expect(screen.text).toContain('Pregnancy check')
+    expect(screen.text).toContain('2 results of a scanning visit to settle')
+    expect(factsOf(screen).slice(-2)).toMatchObject([
+      {
+        kind: 'kept-result',
+        number: '4122',
+        result: 'pregnant',
+        foetalAge: 33,
+        foetuses: 2,
+        why: 'no-such-number',
+      },
+      { kind: 'kept-result', about: 'herd', number: '999', method: 'ultrasound', result: 'empty' },
+    ])
+    const later = await openOn(factsOf(screen), { now: at('06:00', ago(-3)), by: 'MK' })
+    await later.press('first', 'up', 'open-animal')
+    expect(later.line('► ○ │')).toContain('4122 in calf, 33 days, twins')
+    expect(later.line('► ○ │')).toContain('in calf, 33 days, twins')
+    // It is settled on the visit that it was read at; the next result is of today again.
+    await later.press('scan-enter')
+    expect(later.text).toContain('Scanning visit, Thu 28 May')
+    await later.type('412')
+    await later.press('scan-enter')
+    expect(recorded(later, factsOf(screen)).map(bare)).toMatchObject([
+      { about: 'cow-412', date: DAY, foetalAge: 33 },
+      { kind: 'correction', about: 'herd', reason: 'settled' },
+    ])
+    expect(later.text).toContain('To settle (1)')
+    expect(later.text).toContain('Scanning visit, Sun 31 May')
+    await later.press('undo')
+    expect(later.text).toContain('To settle (2)')
+  })
+
+  test('taken up and left as it was, nothing more is recorded; taken back, it is gone', async () => {
+    const screen = await visit()
+    await scan(screen, '999', 'scan-empty')
+    const { length } = factsOf(screen)
+    await screen.press('down', 'scan-enter', 'scan-enter')
+    expect(factsOf(screen)).toHaveLength(length)
+    await screen.press('undo')
+    expect(screen.text).toContain('Taken back: result of 999 kept to be settled: empty by ultrasound.')
+    expect(screen.text).not.toContain('To settle')
+  })
+
+  test('one with an age that no calf has is not kept', async () => {
+    const screen = await visit()
+    await screen.send('412p9')
+    await screen.press('scan-keep')
     expect(screen.text).not.toContain('To settle')
   })
 })

@@ -22,6 +22,18 @@ const told: readonly (readonly [NewFact<HerdFact>, string])[] = [
   ],
   [{ ...herd, kind: 'delivery', sire: 'S17', straw: 'beef', count: 20 }, '20 straws of S17 beef delivered'],
   [
+    {
+      ...herd,
+      kind: 'kept-result',
+      number: '99\u001b9',
+      method: 'ultrasound',
+      result: 'pregnant',
+      foetalAge: 33,
+      why: 'no-such-number',
+    },
+    'result of 99<001B>9 kept to be settled: in calf by ultrasound, 33 days along',
+  ],
+  [
     { ...herd, kind: 'spoiled', sire: 'S17', straw: 'conventional', count: 2 },
     '2 straws of S17 conventional spoiled',
   ],

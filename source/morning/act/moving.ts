@@ -3,10 +3,10 @@ import type { Day } from '../../breeding/day.ts'
 import type { Step } from '../action.ts'
 import { type Desk, placeOf, subjectOf, withDay } from '../desk.ts'
 import { foundByNumber } from '../find.ts'
-import { moveToOpen } from '../may.ts'
+import { moveToOpen, opensKeptResults } from '../may.ts'
 import { moved, movedBySection, pageOf, pointedAt } from '../page.ts'
 import type { Place } from '../place.ts'
-import { actScanning } from '../places/scanning.ts'
+import { actScanning, openScanning } from '../places/scanning.ts'
 import { placeFor } from '../places/turn-out.ts'
 
 /** Digits of a number being typed. */
@@ -57,6 +57,7 @@ export function open(desk: Desk, place: Place): Step {
 export function openAnimal(desk: Desk): Step {
   const move = moveToOpen(desk)
   if (move !== undefined) return open(desk, placeFor(desk, move.block, move.what))
+  if (opensKeptResults(desk)) return open(desk, { ...openScanning(desk), pointer: 1 })
   const her = subjectOf(desk)
   if (her.whyNot !== undefined) return { desk: { ...desk, said: her.whyNot } }
   const { id } = her.animal

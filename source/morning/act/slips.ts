@@ -100,10 +100,6 @@ export function accepted(desk: Desk): Step {
     }
     case 'question':
       return recording(slip.after === undefined ? desk : withPlace(desk, slip.after), slip.facts, slip.said)
-    case 'results-kept':
-      return slip.leave === 'quit'
-        ? { desk: { ...desk, slip: undefined }, leave: 'quit' }
-        : { desk: { ...desk, slip: undefined, places: desk.places.slice(0, -1) } }
     case 'day': {
       const day = readTypedDay(slip.text, desk.now.day, true)
       return day === undefined

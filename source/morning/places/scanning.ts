@@ -1,14 +1,22 @@
 /** The scanning visit: what its keys do. A number, a result, an age where there is one, Enter: and it is recorded. */
-import { type Day, plusDays } from '../../breeding/day.ts'
-import type { CheckFact, CheckResult, CorrectionFact, NewFact } from '../../breeding/facts.ts'
+import { type Day, dayIso, isoDay, plusDays } from '../../breeding/day.ts'
+import {
+  type CheckFact,
+  type CheckResult,
+  type CorrectionFact,
+  HERD,
+  type KeptResultFact,
+  type NewFact,
+} from '../../breeding/facts.ts'
 import { asking, recording } from '../act/recording.ts'
 import type { Step } from '../action.ts'
 import { bookNow } from '../book-now.ts'
 import type { Desk } from '../desk.ts'
 import { checkMethods } from '../forms/check.ts'
+import { known as given } from '../forms/reader.ts'
 import { voiding } from '../history.ts'
 import { because, type Message } from '../message.ts'
-import type { KeptEntry, ScanEntry, ScanningPlace } from '../place.ts'
+import type { ScanEntry, ScanningPlace } from '../place.ts'
 import { ageIsOdd, type Judged, judged, neverRecorded } from '../scanning/judged.ts'
 import { scanLines, visitOf } from '../scanning/lines.ts'
 import { cleared, emptyEntry, rubbed, typeDigits, withResult, withTwins } from '../scanning/typing.ts'
@@ -41,16 +49,12 @@ export const openScanning = (desk: Desk): ScanningPlace =>
     fresh: false,
     settles: undefined,
     corrects: undefined,
-    kept: [],
+    backTo: undefined,
   }
 
 /** What the line being typed means. */
 export const judgedEntry = (desk: Desk, place: ScanningPlace): Judged =>
   judged(bookNow(desk), place, visitOf(desk, place))
-
-/** Results that could not be recorded as they were read, on any screen that lies open. */
-export const keptResults = (desk: Desk): readonly KeptEntry[] =>
-  desk.places.flatMap((place) => (place.at === 'scanning' ? place.kept : []))
 
 export function actScanning(desk: Desk, place: ScanningPlace, act: ScanningAct): Step {
   switch (act.is) {
@@ -67,7 +71,7 @@ export function actScanning(desk: Desk, place: ScanningPlace, act: ScanningAct):
     case 'keep':
       return place.entry.typed === '' || place.entry.result === undefined
         ? refused(desk, 'scan-nothing-to-keep')
-        : kept(desk, place, 'by-hand')
+        : keep(desk, place, 'by-hand')
     case 'strike':
       return strike(desk, place)
     case 'method': {
@@ -94,8 +98,6 @@ const typed = (desk: Desk, place: ScanningPlace | { readonly whyNot: string }): 
 function back(desk: Desk, place: ScanningPlace): Step {
   if (place.entry !== emptyEntry && (place.entry.typed !== '' || place.entry.result !== undefined))
     return typed(desk, cleared(place))
-  if (place.kept.length > 0)
-    return { desk: { ...desk, said: undefined, slip: { is: 'results-kept', leave: 'back' } } }
   return { desk: { ...desk, said: undefined, places: desk.places.slice(0, -1) } }
 }
 
@@ -106,7 +108,7 @@ function enter(desk: Desk, place: ScanningPlace): Step {
   if (ageIsOdd(entry)) return refused(desk, 'scan-age-odd', { age: entry.age })
   const { animal, check, replaces, outcome, unexpected } = judgedEntry(desk, place)
   if (animal === undefined || check === undefined || (unexpected && neverRecorded.includes(unexpected)))
-    return kept(desk, place, unexpected ?? 'no-such-number')
+    return keep(desk, place, unexpected ?? 'no-such-number')
   if (outcome?.doubt !== undefined) return ask(desk, place, `scan-${outcome.doubt}`, check, replaces)
   if (replaces !== undefined && place.corrects !== replaces.id) {
     if (sameResult(replaces, check))
@@ -115,13 +117,15 @@ function enter(desk: Desk, place: ScanningPlace): Step {
   }
   if (unexpected !== undefined)
     return place.settles === undefined
-      ? kept(desk, place, unexpected)
+      ? keep(desk, place, unexpected)
       : ask(desk, place, `scan-${unexpected}`, check, replaces)
   const facts = factsOf(desk, place, check, replaces)
-  return recording(withPlace(desk, settled(place)), facts, { tone: 'done', code: 'recorded', facts: [check] })
+  return recording(withPlace(desk, cleared(place)), facts, { tone: 'done', code: 'recorded', facts: [check] })
 }
 
-const sameResult = (one: NewFact<CheckFact>, other: NewFact<CheckFact>): boolean =>
+type Read = Pick<CheckFact, 'result' | 'method' | 'foetalAge' | 'foetuses'>
+
+const sameResult = (one: Read, other: Read): boolean =>
   one.result === other.result &&
   one.method === other.method &&
   one.foetalAge === other.foetalAge &&
@@ -141,6 +145,7 @@ function factsOf(
     ...wrong.map(
       (one): NewFact<CorrectionFact> => ({ ...entersAnew, about: one.about, date: one.date, voids: one.id }),
     ),
+    ...keptIn(desk, place).map((one) => voiding(one, 'settled')),
   ]
 }
 const entersAnew = { kind: 'correction', reason: 'entered anew' } as const
@@ -156,22 +161,40 @@ function ask(
   const said: Message = { tone: 'care', code: 'recorded', facts: [check] }
   const asked = asking(desk, code, factsOf(desk, place, check, replaces), said).desk
   const { slip } = asked
-  return { desk: slip?.is === 'question' ? { ...asked, slip: { ...slip, after: settled(place) } } : asked }
+  return { desk: slip?.is === 'question' ? { ...asked, slip: { ...slip, after: cleared(place) } } : asked }
 }
 
-/** The place once its entry is recorded. */
-const settled = (place: ScanningPlace): ScanningPlace => ({
-  ...cleared(place),
-  kept: place.kept.filter((_, index) => index !== place.settles),
-})
+/** The kept result that the entry was taken from. */
+const keptIn = (desk: Desk, { settles }: ScanningPlace): readonly KeptResultFact[] =>
+  bookNow(desk).keptResults.filter(({ id }) => id === settles)
 
-/** Keeps the entry for later, so that the next animal can come. */
-function kept(desk: Desk, place: ScanningPlace, why: string): Step {
-  const entry: KeptEntry = { ...place.entry, why }
-  const others = place.kept.filter((_, index) => index !== place.settles)
-  const after = { ...cleared(place), kept: [...others, entry] }
-  return refused(withPlace(desk, after), 'scan-kept', { number: entry.typed })
+/** Keeps the entry as a fact of the herd until it is settled, so that the next animal can come. */
+function keep(desk: Desk, place: ScanningPlace, why: string): Step {
+  const { entry, day, method } = place
+  if (entry.result === undefined) return refused(desk, 'scan-nothing-to-keep')
+  if (ageIsOdd(entry)) return refused(desk, 'scan-age-odd', { age: entry.age })
+  const fact: NewFact<KeptResultFact> = {
+    kind: 'kept-result',
+    about: HERD,
+    date: dayIso(day),
+    number: entry.typed,
+    method,
+    result: entry.result,
+    ...given({
+      foetalAge: entry.age === '' ? undefined : Number(entry.age),
+      foetuses: entry.twins ? 2 : undefined,
+    }),
+    why,
+  }
+  const before = keptIn(desk, place)
+  const said = because('scan-kept', { number: entry.typed })
+  const after = withPlace(desk, cleared(place))
+  if (before.some((one) => sameKept(one, fact))) return { desk: { ...after, said } }
+  return recording(after, [fact, ...before.map((one) => voiding(one, 'read anew'))], said)
 }
+
+const sameKept = (one: KeptResultFact, other: NewFact<KeptResultFact>): boolean =>
+  one.number === other.number && one.why === other.why && sameResult(one, other)
 
 /** Takes the line pointed at up again: a kept one with its number to be typed, a recorded one to be corrected. */
 function takeUp(desk: Desk, place: ScanningPlace): Step {
@@ -179,17 +202,30 @@ function takeUp(desk: Desk, place: ScanningPlace): Step {
   if (line === undefined) return refused(desk, 'scan-number-first')
   const from = cleared(place)
   if (line.is === 'kept') {
-    const { why: _why, ...entry } = line.entry
-    return typed(desk, { ...from, entry, to: 'number', fresh: true, settles: line.index })
+    const { fact } = line
+    const { day, method } = from
+    return typed(desk, {
+      ...from,
+      day: isoDay(fact.date),
+      method: fact.method,
+      backTo: { day, method },
+      entry: entryOf(fact.number, fact),
+      to: 'number',
+      fresh: true,
+      settles: fact.id,
+    })
   }
-  const entry: ScanEntry = {
-    typed: line.animal.number,
-    result: line.check.result,
-    age: line.check.foetalAge === undefined ? '' : String(line.check.foetalAge),
-    twins: (line.check.foetuses ?? 1) > 1,
-  }
+  const entry = entryOf(line.animal.number, line.check)
   return typed(desk, { ...from, entry, to: 'age', fresh: true, corrects: line.check.id })
 }
+
+/** What was read, as it stands on the line that is typed. */
+const entryOf = (typed: string, { result, foetalAge, foetuses }: CheckFact | KeptResultFact): ScanEntry => ({
+  typed,
+  result,
+  age: foetalAge === undefined ? '' : String(foetalAge),
+  twins: (foetuses ?? 1) > 1,
+})
 
 function strike(desk: Desk, place: ScanningPlace): Step {
   const line = place.pointer === 0 ? undefined : scanLines(desk, place)[place.pointer - 1]
@@ -200,8 +236,7 @@ function strike(desk: Desk, place: ScanningPlace): Step {
       code: 'voided',
       facts: [line.check],
     })
-  const others = place.kept.filter((_, index) => index !== line.index)
-  return refused(withPlace(desk, { ...place, pointer: 0, kept: others }), 'scan-dropped', {
-    number: line.entry.typed,
-  })
+  const { fact } = line
+  const dropped = because('scan-dropped', { number: fact.number })
+  return recording(withPlace(desk, { ...place, pointer: 0 }), [voiding(fact, 'dropped')], dropped)
 }

@@ -54,7 +54,7 @@ export function checkOf(
 /**
  * What an entry means.
  *
- * @param entry what was typed, on the line or kept
+ * @param entry what was typed
  * @example judged(book, place, visit, { typed: '412', result: 'empty', age: '', twins: false }).outcome?.doubt
  */
 export function judged(

@@ -1,9 +1,9 @@
 /** The lines below the one that is typed: what is to settle, and the last results. */
 import type { AnimalRecord } from '../../breeding/book.ts'
-import type { CheckFact } from '../../breeding/facts.ts'
+import type { CheckFact, KeptResultFact } from '../../breeding/facts.ts'
 import { bookNow } from '../book-now.ts'
 import type { Desk } from '../desk.ts'
-import type { KeptEntry, ScanningPlace } from '../place.ts'
+import type { ScanningPlace } from '../place.ts'
 import { type VisitSoFar, visitSoFar } from './awaited.ts'
 
 /** Results in sight. */
@@ -12,9 +12,9 @@ const LAST_RESULTS = 10
 /** How far the visit has got, what was just recorded included. */
 export const visitOf = (desk: Desk, place: ScanningPlace): VisitSoFar => visitSoFar(bookNow(desk), place)
 
-/** What the pointer is on: a result kept, or one of the last recorded. */
+/** What the pointer is on: a result kept to be settled, of whichever visit, or one of the last recorded. */
 export type ScanLine =
-  | { readonly is: 'kept'; readonly index: number; readonly entry: KeptEntry }
+  | { readonly is: 'kept'; readonly fact: KeptResultFact }
   | { readonly is: 'result'; readonly check: CheckFact; readonly animal: AnimalRecord }
 
 /** The lines below the one that is typed, in order: those kept, then the last results, newest first. */
@@ -25,7 +25,7 @@ export function scanLines(desk: Desk, place: ScanningPlace): readonly ScanLine[]
     return animal === undefined ? [] : [{ is: 'result', check, animal }]
   })
   return [
-    ...place.kept.map((entry, index): ScanLine => ({ is: 'kept', index, entry })),
+    ...book.keptResults.map((fact): ScanLine => ({ is: 'kept', fact })),
     ...results.slice(0, LAST_RESULTS),
   ]
 }

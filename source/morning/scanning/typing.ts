@@ -9,9 +9,11 @@ const LONGEST_AGE = 3
 
 export const emptyEntry: ScanEntry = { typed: '', result: undefined, age: '', twins: false }
 
-/** The place with nothing typed. */
+/** The place with nothing typed, on its own visit again. */
 export const cleared = (place: ScanningPlace): ScanningPlace => ({
   ...place,
+  ...place.backTo,
+  backTo: undefined,
   pointer: 0,
   entry: emptyEntry,
   to: 'number',

@@ -1,7 +1,7 @@
 /** Keys that move about: within a page, to an animal, to another screen, out of the program. */
 import type { Action } from '../../morning/action.ts'
 import type { Desk } from '../../morning/desk.ts'
-import { moveToOpen } from '../../morning/may.ts'
+import { moveToOpen, opensKeptResults } from '../../morning/may.ts'
 import { type Binding, DIGITS, plain } from '../binding.ts'
 import { keyWords } from '../words/keys.ts'
 
@@ -32,9 +32,11 @@ export const movingWithin: readonly Binding[] = moving.map(
   }),
 )
 
-/** Enter on the move to the bull weeks opens that. */
-const openLabel = (desk: Desk): string | undefined =>
-  moveToOpen(desk) === undefined ? undefined : keyWords['go-turn-out'].label
+/** Enter on the move to the bull weeks, or on results to be settled, opens those. */
+const openLabel = (desk: Desk): string | undefined => {
+  if (opensKeptResults(desk)) return keyWords['go-scanning'].label
+  return moveToOpen(desk) === undefined ? undefined : keyWords['go-turn-out'].label
+}
 
 export const finding: readonly Binding[] = [
   { name: 'number', keys: DIGITS, does: (_desk, digit) => ({ do: 'digit', digit }), group: 'move' },

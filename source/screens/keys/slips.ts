@@ -59,7 +59,6 @@ export const slips: Readonly<Record<Slip['is'], readonly Binding[]>> = {
   initials: [accept('take'), cancel, ...typing],
   leaving: [accept('leave-unsaved'), cancel, plain('copy', ['s'], { do: 'slip', slip: 'copy' }, { foot: 3 })],
   older: [accept('agree'), cancel],
-  'results-kept': [accept('leave-results'), { ...cancel, label: () => screenWords.stay }],
   copy: [accept('take'), cancel, ...typing],
   opening: [
     accept('take'),

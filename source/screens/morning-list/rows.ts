@@ -15,7 +15,6 @@ import type { Theme, Tone } from '../theme.ts'
 import { cut, fill, widthOf } from '../width.ts'
 import { cautions, cautionsOf } from '../words/cautions.ts'
 import { lastWords, screenWords, whenWords } from '../words/screen.ts'
-import { turnOutWords } from '../words/turn-out.ts'
 
 /** Cells of the columns of a row on a page of some width. */
 export interface Columns {
@@ -66,9 +65,14 @@ export function itemLine(item: Item, pointed: boolean, drawing: Drawing): Line {
     case 'move': {
       return margin(pointed, drawing.theme.signs.toDo, drawing, [
         bit(` ${moveWords(item.move)}`, pointed ? 'pointed' : 'strong'),
-        bit(`  ${turnOutWords.onListHint}`, 'faint'),
+        bit(`  ${screenWords.opensIt}`, 'faint'),
       ])
     }
+    case 'kept-results':
+      return margin(pointed, drawing.theme.signs.toDo, drawing, [
+        bit(` ${screenWords.keptResults(item.count)}`, pointed ? 'pointed' : 'strong'),
+        bit(`  ${screenWords.opensIt}`, 'faint'),
+      ])
     case 'heading':
       return headingLine(item, drawing)
     case 'row':

@@ -2,6 +2,7 @@
 import { type Desk, placeOf } from '../../morning/desk.ts'
 import type { ScanningPlace } from '../../morning/place.ts'
 import type { ScanningAct } from '../../morning/places/scanning.ts'
+import { scanLines } from '../../morning/scanning/lines.ts'
 import { type Binding, DIGITS, plain } from '../binding.ts'
 import type { KeyName } from '../input/split.ts'
 import { type KeyMeaning, keyWords } from '../words/keys.ts'
@@ -45,20 +46,20 @@ const result = (
 const enterLabel: NonNullable<Binding['label']> = (desk) => {
   const place = shownPlace(desk)
   if (place === undefined) return undefined
-  const { entry, pointer, kept } = place
+  const { entry, pointer } = place
   if (entry.typed !== '') return entry.result === undefined ? '' : undefined
   if (pointer === 0) return ''
-  return pointer <= kept.length ? scanningWords.settle : scanningWords.correct
+  return scanLines(desk, place)[pointer - 1]?.is === 'kept' ? scanningWords.settle : scanningWords.correct
 }
 
 export const scanningKeys: readonly Binding[] = [
   {
-    name: 'number',
+    name: 'scan-number',
     keys: DIGITS,
     does: (_desk, digits) => ({ do: 'here', on: 'scanning', act: { is: 'type', digits } }),
     group: 'record',
     foot: 0,
-    label: shownWhile('number', ({ entry }) => entry.typed === ''),
+    label: shownWhile('scan-number', ({ entry }) => entry.typed === ''),
   },
   here('scan-enter', ['enter'], { is: 'enter' }, { group: 'record', foot: 1, label: enterLabel }),
   result('scan-in-calf', 'p', 'pregnant'),

@@ -67,8 +67,11 @@ function belowLines(desk: Desk, place: ScanningPlace, visit: VisitSoFar, room: R
   const lines: PointedLine[] = []
   if (kept.length > 0) {
     lines.push({ line: ruled(scanningWords.keptTitle(kept.length), '', scanningWords.keptHint, room) })
-    for (const { entry } of kept)
-      lines.push({ line: keptLine(entry, false, room), pointed: keptLine(entry, true, room) })
+    for (const { fact } of kept)
+      lines.push({
+        line: keptLine(fact, place.day, false, room),
+        pointed: keptLine(fact, place.day, true, room),
+      })
   }
   lines.push({ line: ruled(scanningWords.lastTitle(results.length, visit.results.length), '', '', room) })
   for (const result of results)

@@ -1,11 +1,11 @@
 /** Results of a scanning visit, one on a line: those kept, and those recorded. */
-import { isoDay, plusDays } from '../../breeding/day.ts'
-import type { CheckFact } from '../../breeding/facts.ts'
+import { type Day, isoDay, plusDays } from '../../breeding/day.ts'
+import type { CheckFact, KeptResultFact } from '../../breeding/facts.ts'
 import { standingOn } from '../../breeding/standing.ts'
 import { bookNow } from '../../morning/book-now.ts'
 import type { Desk } from '../../morning/desk.ts'
-import type { KeptEntry } from '../../morning/place.ts'
 import type { ScanLine } from '../../morning/scanning/lines.ts'
+import { shortDate } from '../../words/dates.ts'
 import { safeText } from '../../words/safe.ts'
 import { bit, type Line } from '../line.tsx'
 import type { Room } from '../page-lines.ts'
@@ -32,13 +32,17 @@ function said(
 }
 
 /** A result that is to be settled, and why. */
-export function keptLine({ typed, result, age, twins, why }: KeptEntry, pointed: boolean, room: Room): Line {
+export function keptLine(fact: KeptResultFact, day: Day, pointed: boolean, room: Room): Line {
+  const { number, result, foetalAge, foetuses, why } = fact
+  const read = said(result, foetalAge, (foetuses ?? 1) > 1)
+  const of = isoDay(fact.date)
   const { signs } = room.theme
   const tone = pointed ? 'pointed' : 'plain'
   return margin(pointed, signs.toDo, room, [
-    bit(fill(safeText(typed), Math.max(NUMBER, widthOf(typed)), signs.cut, 'right'), 'strong'),
-    bit(` ${fill(said(result, age, twins), RESULT, signs.cut)}`, tone),
-    bit(` ${signs.warning} ${keptWords[why as keyof typeof keptWords] ?? why}`, 'care'),
+    bit(fill(safeText(number), Math.max(NUMBER, widthOf(number)), signs.cut, 'right'), 'strong'),
+    bit(` ${fill(read, RESULT, signs.cut)}`, tone),
+    bit(of === day ? '' : ` ${shortDate(of)}`, tone),
+    bit(` ${signs.warning} ${keptWords[why as keyof typeof keptWords] ?? safeText(why)}`, 'care'),
   ])
 }
 
@@ -51,7 +55,7 @@ export function resultLine(
 ): Line {
   const { signs } = room.theme
   const tone = pointed ? 'pointed' : 'plain'
-  const name = room.cells < 70 ? '' : `${fill(safeText(animal.record.name ?? ''), 12, signs.cut)} `
+  const name = room.cells < 70 ? '' : `${fill(safeText(animal.record.name ?? ''), 11, signs.cut)} `
   const after = standingOn(bookNow(desk), animal, plusDays(isoDay(check.date), 1))
   const words = check.result === 'pregnant' ? comesTo(after.pregnancy, after.due) : ''
   const left = room.cells - MARGIN - NUMBER - widthOf(name) - RESULT - 2

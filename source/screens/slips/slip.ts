@@ -4,7 +4,6 @@ import { MOST_HITS } from '../../morning/act/slips.ts'
 import type { Desk, Slip } from '../../morning/desk.ts'
 import { subjectOf } from '../../morning/desk.ts'
 import { foundByText } from '../../morning/find.ts'
-import { keptResults } from '../../morning/places/scanning.ts'
 import { safeText } from '../../words/safe.ts'
 import { animalTitle } from '../frame/animal-title.ts'
 import { bindingsNow, shown } from '../keys.ts'
@@ -41,11 +40,6 @@ export function slipLines(desk: Desk, cells: number, most: number, theme: Theme)
         title(screenWords.dayTitle, cells, theme),
         entry(slip.text, theme),
         [bit(` ${slip.wrong ? screenWords.dayWrong : screenWords.dayHint}`, slip.wrong ? 'wrong' : 'faint')],
-      ]
-    case 'results-kept':
-      return [
-        title(screenWords.resultsKeptTitle(keptResults(desk).length), cells, theme),
-        ...paragraph(screenWords.resultsKept, cells, theme, 'care'),
       ]
     case 'leaving':
       return [

@@ -181,6 +181,10 @@ export const keyWords = {
   'move-earlier': { label: 'a day earlier', help: 'The move a day earlier.' },
   'ai-longer': { label: 'AI a week longer', help: 'AI goes on for a week; the bull comes out as planned.' },
   'other-way': { label: 'in, out', help: 'The bull goes in, or he comes out.' },
+  'scan-number': {
+    label: 'number',
+    help: 'The number of the animal in the crush; the end of an ear tag will do.',
+  },
   'scan-in-calf': { label: 'in calf', help: 'In calf; digits typed after it are the age in days.' },
   'scan-empty': { label: 'empty', help: 'Empty.' },
   'scan-unsure': { label: 'unsure', help: 'Unsure: she is checked again.' },
@@ -189,7 +193,10 @@ export const keyWords = {
     label: 'record, next',
     help: 'Records the result and begins the next number. On a line below it takes that line up again: to correct it, or to settle it.',
   },
-  'scan-keep': { label: 'for later', help: 'Keeps what is typed for later, without recording it.' },
+  'scan-keep': {
+    label: 'for later',
+    help: 'Keeps what is typed for later; it counts for no animal until it is settled.',
+  },
   'scan-strike': {
     label: 'strike out',
     help: 'Strikes out the result pointed at, or drops the one that was kept.',
@@ -197,7 +204,6 @@ export const keyWords = {
   'scan-method': { label: 'method', help: 'The next method: ultrasound, hand, milk, blood.' },
   'scan-day-before': { label: 'day before', help: 'The visit was a day earlier.' },
   'scan-day-after': { label: 'day after', help: 'The visit was a day later; today at the latest.' },
-  'leave-results': { label: 'leave, lose them', help: 'Leaves although results are not settled.' },
   interrupt: { label: 'leave', help: 'Leaves the program at once.' },
   suspend: { label: 'suspend', help: 'Back to the command line for a while; fg brings the screen back.' },
   'next-field': { label: 'next', help: 'To the next field.' },

@@ -51,8 +51,8 @@ const whys: Sentences = {
   'scan-nothing-to-keep': 'Type a number and a result first: K then keeps them for later.',
   'scan-day-ahead': 'That day is still to come: only what has happened can be recorded.',
   'scan-same': '{number}: the same result is recorded already.',
-  'scan-kept': '{number} is not recorded: it stands under To settle.',
-  'scan-dropped': '{number} is dropped: nothing was recorded of it.',
+  'scan-kept': '{number} counts for no animal yet: it is kept under To settle.',
+  'scan-dropped': '{number} is dropped: it counts for no animal.',
   'scan-point-first': 'Point at a result below first.',
   'not-in-a-form': 'This is not changed in a form: X strikes it out.',
   'no-fact-here': 'There is no fact to strike out.',
@@ -164,6 +164,7 @@ const herdKinds: ReadonlySet<string> = new Set<HerdFact['kind']>([
   'delivery',
   'spoiled',
   'nitrogen',
+  'kept-result',
 ])
 const isAboutAnimal = (fact: NewFact<AnimalFact | HerdFact>): fact is NewFact<AnimalFact> =>
   !herdKinds.has(fact.kind)

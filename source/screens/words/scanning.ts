@@ -52,7 +52,7 @@ export const scanningWords = {
   },
   /** What the result comes to. */
   toAi: (when: string, sire: string): string => `AI of ${when}${sire === '' ? '' : `, ${sire}`}`,
-  toAiOrBull: (when: string): string => `AI of ${when} or the bull`,
+  toAiOrBull: (when: string): string => `AI ${when} or bull`,
   toBull: (when: string): string => `the bull, about ${when}`,
   byAge: (when: string): string => `by its age about ${when}`,
   due: (when: string): string => `due ${when}`,

@@ -35,10 +35,9 @@ export const screenWords = {
   initialsTitle: 'Who is recording? Initials, or nothing',
   leavingTitle: (count: number): string => `${count} ${count === 1 ? 'fact is' : 'facts are'} not saved`,
   leaving: 'They are lost if you leave now. S saves a copy of the whole herd elsewhere. Leave all the same?',
-  resultsKeptTitle: (count: number): string =>
-    `${count} ${count === 1 ? 'result' : 'results'} of the scanning visit not settled`,
-  stay: 'stay here',
-  resultsKept: 'They are recorded nowhere, and lost if you leave now. Leave all the same?',
+  keptResults: (count: number): string =>
+    `${count} ${count === 1 ? 'result' : 'results'} of a scanning visit to settle`,
+  opensIt: 'Enter opens it',
   olderTitle: 'An older copy stands in the place of the file',
   older: 'What it lacks is added to it and saved. Save over it?',
   copyTitle: 'Save a copy of the whole herd, the unsaved facts too, as which new file?',

@@ -74,8 +74,6 @@ export const turnOutWords = {
   chances: (used: number, all: number): string => `${used} of ${all} chances`,
   since: (day: Day, bulls: readonly string[]): string =>
     `since ${shortDate(day)}${bulls.length === 0 ? '' : `, ${bulls.map(safeText).join(', ')}`}`,
-  /** On the morning list, behind what is to be done. */
-  onListHint: 'Enter opens it',
 } as const
 
 const of = ({ block: name = '' }: Values): string => block(String(name))
