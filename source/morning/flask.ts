@@ -1,7 +1,6 @@
 /** The flask as a screen asks for it: counted once for a book and day, and kept. */
 import type { HerdBook } from '../breeding/book.ts'
 import type { Day } from '../breeding/day.ts'
-import type { StrawKind } from '../breeding/facts.ts'
 import { type Movement, movementsUntil } from '../breeding/straws/movements.ts'
 import { type NitrogenLevel, nitrogenLevels } from '../breeding/straws/nitrogen.ts'
 import { type Lot, type Stock, stockOn } from '../breeding/straws/stock.ts'
@@ -41,12 +40,3 @@ export const movementsOf = ({ movements }: Flask, lot: Lot): readonly Movement[]
       return fact.kind === 'service' || (fact.flask === lot.flask && fact.canister === lot.canister)
     })
     .toReversed()
-
-/** Millilitres of a straw, as its counts tell. */
-export function volumeOf(book: HerdBook, sire: string, straw: StrawKind): number | undefined {
-  const told = book.stock.findLast(
-    (fact) =>
-      fact.kind === 'stock-take' && fact.sire === sire && fact.straw === straw && fact.volumeMl !== undefined,
-  )
-  return told?.kind === 'stock-take' ? told.volumeMl : undefined
-}

@@ -37,7 +37,7 @@ export const cautions = {
     full: 'Treat every loss as catching: gloves, keep her apart, ring the vet. Pregnant women keep away from losses and calvings.',
   },
   law: {
-    short: '',
+    short: 'who may serve, scan or treat: local law, your vet',
     full: 'Who may inseminate, scan or treat depends on local law: follow it, and your vet.',
   },
 } as const satisfies Record<string, Caution>

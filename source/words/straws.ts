@@ -106,14 +106,16 @@ const thawingSteps: Readonly<Record<ThawingStep, (card: ThawingCard) => string>>
     card.strawsAtOnce === 1
       ? 'Thaw one straw at a time.'
       : `Thaw ${card.strawsAtOnce} straws at a time at most.`,
-  thaw: (card) =>
-    `Water of ${card.water[0]}-${card.water[1]} °C, measured with a thermometer: ${secondsInWater(card)}.`,
+  thaw: (card) => capital(waterWords(card)),
   dry: () => 'Dry the straw: water kills what is in it.',
   'keep-warm': () => 'Keep straw and gun warm and out of the sun until she is served.',
   'sexed-hours': () => 'A sexed straw holds fewer sperm: its hours matter, 14-20 after the heat began.',
   'serve-soon': (card) =>
     `In the cow within ${card.minutes} minutes of thawing, ${card.minutesAtMost} at the very most.`,
 }
+
+const waterWords = (card: ThawingCard): string =>
+  `water of ${card.water[0]}-${card.water[1]} °C, measured with a thermometer: ${secondsInWater(card)}.`
 
 const secondsInWater = ({ seconds, volumeMl }: ThawingCard): string =>
   seconds === undefined
@@ -129,6 +131,34 @@ const secondsInWater = ({ seconds, volumeMl }: ThawingCard): string =>
  */
 export const thawingWords = (card: ThawingCard): readonly string[] =>
   card.steps.map((step) => thawingSteps[step](card))
+
+/** A card, and the sires whose straws are thawed by it. */
+export interface CardFor {
+  readonly card: ThawingCard
+  readonly sires: readonly string[]
+}
+
+/**
+ * The steps for all the straws of a morning, each said once; the thawing for each kind and size of straw.
+ *
+ * @param cards of that morning; none: no steps
+ * @example servingSteps([{ card: thawingCard('sexed', 0.25), sires: ['S17'] }]).length // 9
+ */
+export const servingSteps = (cards: readonly CardFor[]): readonly string[] => {
+  const longest = cards.reduce<CardFor | undefined>(
+    (most, one) => (one.card.steps.length > (most?.card.steps.length ?? 0) ? one : most),
+    undefined,
+  )
+  return (longest?.card.steps ?? []).flatMap((step) =>
+    step === 'thaw'
+      ? cards.map(({ card, sires }) => `${capital(card.straw)} (${sires.join(', ')}): ${waterWords(card)}`)
+      : longest === undefined
+        ? []
+        : [thawingSteps[step](longest.card)],
+  )
+}
+
+const capital = (text: string): string => text.charAt(0).toUpperCase() + text.slice(1)
 
 /**
  * The card on one line, for the form in which she is served.

@@ -194,3 +194,16 @@ const byPlace = (a: Lot, b: Lot): number =>
   text(a.flask ?? '', b.flask ?? '') ||
   text(a.canister ?? '', b.canister ?? '') ||
   text(a.batch ?? '', b.batch ?? '')
+
+/**
+ * Millilitres of a straw, as its counts tell; undefined where none does.
+ *
+ * @example volumeOf(book, 'S17', 'sexed') // 0.25
+ */
+export function volumeOf(book: HerdBook, sire: string, straw: StrawKind): number | undefined {
+  const told = book.stock.findLast(
+    (fact) =>
+      fact.kind === 'stock-take' && fact.sire === sire && fact.straw === straw && fact.volumeMl !== undefined,
+  )
+  return told?.kind === 'stock-take' ? told.volumeMl : undefined
+}

@@ -42,7 +42,8 @@ const text = (instant: number): string => `${new Date(instant).toISOString().sli
 
 /**
  * A date and wall time on the farm as an instant. Without a time it is exactly 00:00:00Z of that date, which says
- * "no time"; so a time that falls on exactly that instant is written a second later.
+ * "no time"; so a time that falls on exactly that instant is written a second later. A time that the clock leaves out
+ * in spring counts on from before: where it is left out at midnight it stays on its date.
  *
  * @param time `HH:MM`, `morning`, `evening` or nothing
  * @param milkings of the farm, @param zone its time zone
@@ -57,7 +58,9 @@ export function instantOf(
   if (time === undefined) return text(midnight)
   const wall = midnight + momentOf(time, farm.milkings) * MINUTE
   const first = wall - (wallOf(wall, farm.zone) - wall)
-  const instant = wall - (wallOf(first, farm.zone) - first)
+  const second = wall - (wallOf(first, farm.zone) - first)
+  const isLeftOut = wallOf(second, farm.zone) !== wall
+  const instant = isLeftOut ? Math.max(first, second) : second
   return text(instant % (24 * 60 * MINUTE) === 0 ? instant + 1000 : instant)
 }
 

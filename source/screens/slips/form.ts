@@ -1,9 +1,9 @@
 /** A form as lines: one for each field, the field that keys go to marked, what is wrong below it. */
 import { isoDay, readDay } from '../../breeding/day.ts'
 import { settingOf } from '../../breeding/policy.ts'
+import { volumeOf } from '../../breeding/straws/stock.ts'
 import { thawingCard } from '../../breeding/straws/thawing.ts'
 import type { Desk } from '../../morning/desk.ts'
-import { volumeOf } from '../../morning/flask.ts'
 import { type OpenForm, pickOf } from '../../morning/forms/edit.ts'
 import type { Field } from '../../morning/forms/form.ts'
 import { isForHerd } from '../../morning/forms/forms.ts'

@@ -64,6 +64,19 @@ test('every wall time comes back, in every zone, but for the hours that the cloc
   )
 })
 
+test('a midnight that the clock leaves out stays on its date', () => {
+  const farm = { zone: 'America/Santiago', milkings: ['05:30'] }
+  expect(momentIn(instantOf('2029-09-02', '00:00', farm), farm.zone)).toEqual({
+    date: '2029-09-02',
+    time: '01:00',
+  })
+  expect(momentIn(instantOf('2029-09-02', '00:59', farm), farm.zone)?.date).toBe('2029-09-02')
+  expect(momentIn(instantOf('2029-09-01', '23:59', farm), farm.zone)).toEqual({
+    date: '2029-09-01',
+    time: '23:59',
+  })
+})
+
 test.each([
   ['2026-05-28', { date: '2026-05-28' }],
   ['2026-05-28T00:00:00Z', { date: '2026-05-28' }],

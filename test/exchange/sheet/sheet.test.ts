@@ -1,58 +1,11 @@
-import { execFileSync, spawnSync } from 'node:child_process'
-import { mkdtempSync, rmSync, writeFileSync } from 'node:fs'
-import { tmpdir } from 'node:os'
-import { join } from 'node:path'
-import { expect, onTestFinished, test, vi } from 'vitest'
-import { openBook } from '../../../source/breeding/book.ts'
-import { isoDay } from '../../../source/breeding/day.ts'
+import { expect, test, vi } from 'vitest'
 import type { NewFact } from '../../../source/breeding/facts.ts'
-import { morningList } from '../../../source/breeding/morning-list.ts'
-import { type SheetContent, sheetContent } from '../../../source/exchange/sheet/content.ts'
 import { sheetHtml } from '../../../source/exchange/sheet/html.ts'
 import { sheetText } from '../../../source/exchange/sheet/text.ts'
-import { cow, herd } from '../csv/support/herd.ts'
+import { cow } from '../csv/support/herd.ts'
+import { contentOf, hostile, onHeat, season } from './support/sheets.ts'
 
 vi.setConfig({ testTimeout: 180_000 })
-
-const season: NewFact = {
-  about: 'herd',
-  date: '2026-01-01',
-  kind: 'season',
-  block: 'spring',
-  matingStart: '2026-05-01',
-  aiWeeks: 6,
-  bullWeeks: 3,
-}
-
-/** Cows on heat on 8 May, and straws for them. */
-const onHeat = (count: number, first: { readonly name?: string } = {}): NewFact[] => [
-  season,
-  {
-    about: 'herd',
-    date: '2026-04-20',
-    kind: 'stock-take',
-    sire: 'S17',
-    straw: 'conventional',
-    flask: '1',
-    canister: '3',
-    count: 500,
-  },
-  ...Array.from({ length: count }, (_, place) => String(100 + place)).flatMap((number, place): NewFact[] => [
-    cow(number, {
-      block: 'spring',
-      lactation: 2,
-      name: `Bess ${place}`,
-      ...(place === 0 ? first : {}),
-    }),
-    { about: number, date: '2026-02-10', kind: 'calving' },
-    { about: number, date: '2026-05-08', time: '05:00', kind: 'heat', how: 'standing', certainty: 'sure' },
-  ]),
-]
-
-const contentOf = (facts: readonly NewFact[], date: string): SheetContent => {
-  const book = openBook(herd(...facts))
-  return sheetContent(book, morningList(book, isoDay(date)))
-}
 
 test('a row tells number, name, why, which milking, the straw and where it is', () => {
   const [serve] = contentOf(onHeat(1), '2026-05-08').sections
@@ -93,6 +46,8 @@ test('the cautions of the day are those of its work, and the law', () => {
   const cautions = contentOf(onHeat(1), '2026-05-08').cautions.join(' ')
   for (const word of ['crush', 'nitrogen', 'local law']) expect(cautions).toContain(word)
   expect(cautions).not.toContain('No bull is safe')
+  const { shortCautions } = contentOf(onHeat(1), '2026-05-08')
+  for (const word of ['crush', 'nitrogen', 'local law']) expect(shortCautions.join(' ')).toContain(word)
   expect(contentOf(onHeat(1), '2026-06-20').cautions.join(' ')).toContain('No bull is safe')
 })
 
@@ -105,6 +60,57 @@ test('animals with the bull are one line, the heat record is numbers to cross of
   ).sections.find(({ section }) => section === 'heat-record')
   expect(record?.rows).toEqual([])
   expect(record?.numbers).toHaveLength(30)
+})
+
+test('the serving card stands on the sheet for each straw of the morning, the supplier’s own card first', () => {
+  const half: NewFact = {
+    about: 'herd',
+    date: '2026-04-21',
+    kind: 'stock-take',
+    sire: 'S30',
+    straw: 'beef',
+    volumeMl: 0.5,
+    count: 5,
+  }
+  const beef = cow('200', { block: 'spring', lactation: 2, plan: 'beef' })
+  const heat: NewFact = { ...(onHeat(1).at(-1) as NewFact), about: '200' } as NewFact
+  const calved: NewFact = { about: '200', date: '2026-02-10', kind: 'calving' }
+  const content = contentOf([...onHeat(3), half, beef, calved, heat], '2026-05-08')
+  expect(content.servingCard[0]).toMatch(/supplier/)
+  const said = content.servingCard.join(' ')
+  expect(said).toMatch(/Conventional \(S17\): .*35-37 °C.*30 seconds.*0\.25 ml, 45.*0\.5 ml/)
+  expect(said).toMatch(/Beef \(S30\): .*35-37 °C.*45 seconds for a straw of 0\.5 ml/)
+  for (const word of ['one straw', '8 seconds', 'within 8 minutes', '10 at the very most'])
+    expect(said).toContain(word)
+  expect(visible(sheetHtml(content))).toContain('Serving card')
+  expect(sheetText(content)).toContain('SERVING CARD')
+  expect(contentOf(onHeat(1), '2026-06-20').servingCard).toEqual([])
+})
+
+test('on the day of a scanning visit its animals stand in the order of numbers, with room for the result', () => {
+  const visit: NewFact = { ...season, scanDates: ['2026-06-10'] } as NewFact
+  const served = onHeat(12).flatMap((fact): NewFact[] =>
+    fact.kind === 'heat'
+      ? [
+          {
+            about: fact.about,
+            date: `2026-05-${fact.about.endsWith('1') ? '02' : '04'}`,
+            kind: 'service',
+            sire: 'S17',
+          },
+        ]
+      : [fact.kind === 'season' ? visit : fact],
+  )
+  const [scan, ...others] = contentOf(served, '2026-06-10').sections
+  expect(scan).toMatchObject({ name: 'Scanning visit', scanning: true, todo: 12 })
+  expect(scan?.rows.map(({ number }) => number)).toEqual(
+    Array.from({ length: 12 }, (_, i) => String(100 + i)),
+  )
+  expect(scan?.rows[1]?.what).toBe('39 days from service')
+  expect(others.map(({ section }) => section)).not.toContain('pregnancy-check')
+  const content = contentOf(served, '2026-06-10')
+  expect(visible(sheetHtml(content))).toContain('in calf empty unsure days')
+  expect(sheetText(content)).toContain('[ ] in calf  [ ] empty  [ ] unsure')
 })
 
 const visible = (html: string): string =>
@@ -164,43 +170,13 @@ test('a day without work says so', () => {
   expect(visible(sheetHtml(content))).toContain('Nothing to do today.')
 })
 
-const browser = ['chromium', 'chromium-browser'].find(
-  (name) => spawnSync(name, ['--version'], { stdio: 'ignore' }).status === 0,
-)
-const tools = browser !== undefined && spawnSync('pdftotext', ['-v'], { stdio: 'ignore' }).status === 0
-if (!tools) process.stdout.write('The print of the sheet is skipped: it needs chromium and pdftotext.\n')
-
-test.skipIf(!tools)(
-  'a browser prints as many A4 pages as the sheet says, nothing cut off at the foot',
-  () => {
-    const folder = mkdtempSync(join(tmpdir(), 'dawnlist-'))
-    onTestFinished(() => rmSync(folder, { recursive: true, force: true }))
-    const content = contentOf(onHeat(47), '2026-05-08')
-    writeFileSync(join(folder, 'sheet.html'), sheetHtml(content))
-    const pdf = join(folder, 'sheet.pdf')
-    execFileSync(
-      browser as string,
-      [
-        '--headless',
-        '--no-sandbox',
-        '--disable-gpu',
-        '--no-pdf-header-footer',
-        `--print-to-pdf=${pdf}`,
-        join(folder, 'sheet.html'),
-      ],
-      { stdio: 'ignore', timeout: 60_000 },
-    )
-    const pages = execFileSync('pdftotext', ['-layout', pdf, '-'], { encoding: 'utf8' })
-      .split('\f')
-      .slice(0, -1)
-    expect(execFileSync('pdfinfo', [pdf], { encoding: 'utf8' })).toMatch(
-      /Page size: +59[45]\.\d+ x 84[12]\.\d+ pts \(A4\)/,
-    )
-    for (const [place, page] of pages.entries())
-      expect(page).toContain(`page ${place + 1} of ${pages.length}`)
-    const text = pages.join('')
-    for (let number = 100; number < 147; number += 1) expect(text).toMatch(new RegExp(`\\b${number}\\b`))
-    expect(text).toContain('depends on local law')
-  },
-  90_000,
-)
+test('whatever the names, the text sheet stays within 80 columns and 66 lines and cuts no number', () => {
+  const content = hostile()
+  const text = sheetText(content)
+  for (const page of text.split('\f')) {
+    expect(page.trimEnd().split('\n').length).toBeLessThanOrEqual(66)
+    for (const line of page.split('\n')) expect(line.length).toBeLessThanOrEqual(80)
+  }
+  const whole = text.replace(/\s+/g, '')
+  for (const { rows } of content.sections) for (const { number } of rows) expect(whole).toContain(number)
+})
