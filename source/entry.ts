@@ -11,4 +11,6 @@ if (major < 22 || (major === 22 && minor < 13)) {
   module.enableCompileCache?.()
   const { main } = await import('./cli.ts')
   process.exitCode = await main(process.argv.slice(2))
+  // Leaves once all is written, and does not stay to clear up the memory first.
+  process.stdout.write('', () => process.exit())
 }
