@@ -1,6 +1,6 @@
 /**
  * npm run bench              everything
- * npm run bench -- list      only what has this word in its name: list, frame, keys, rows, added, large, sql, packed
+ * npm run bench -- list      only what has this word in its name: list, frame, keys, rows, added, large, ticks, sql, packed
  *
  * Ratios on one machine in one run; nothing here passes or fails, a figure past its bar is marked.
  */
@@ -18,6 +18,7 @@ import { listProcess } from './list-process.ts'
 import type { Finding } from './measure.ts'
 import { packed } from './packed.ts'
 import { rowsBesideParsing, rowsOfLargeHerds } from './rows.ts'
+import { ticks } from './ticks.ts'
 import { listBesideSql } from './twin.ts'
 
 const folder = mkdtempSync(join(tmpdir(), 'dawnlist-bench-'))
@@ -51,6 +52,7 @@ const measurements: Readonly<Record<string, () => Promise<Finding[]>>> = {
   rows: async () => [await rowsBesideParsing()],
   added: factsAdded,
   large: rowsOfLargeHerds,
+  ticks,
   sql: async () => [await listBesideSql()],
   packed: async () => [packed()],
 }

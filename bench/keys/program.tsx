@@ -67,6 +67,7 @@ class Memory implements Herd {
     for (const listener of this.#listeners) listener()
     return { ok: true, value: facts } as const
   }
+  prepare = async () => {}
   poll = async () => {}
   retry = async () => ({ ok: true, value: null }) as const
   saveCopy = async () => ({ ok: true, value: null }) as const

@@ -94,7 +94,11 @@ export class HerdStore {
   async prepare(): Promise<void> {
     await this.#gate.refusals(this.#parts.low.data, [], [])
     await breathe()
-    this.#parts.world.lock.prepare()
+    try {
+      this.#parts.world.lock.prepare()
+    } catch {
+      // The first save meets the same trouble, and says so.
+    }
   }
 
   /**

@@ -8,6 +8,8 @@ export interface Herd {
   readonly state: HerdState
   readonly subscribe: (listener: () => void) => () => void
   readonly record: (facts: readonly NewFact[], by?: string) => Promise<Outcome<readonly Fact[]>>
+  /** Loads what the first tick needs, so that it is as quick as the others. */
+  readonly prepare: () => Promise<void>
   readonly poll: () => Promise<void>
   /** Saves what is not saved; `overOlder` where the user has said so. */
   readonly retry: (overOlder?: boolean) => Promise<Outcome<null>>

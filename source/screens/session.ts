@@ -33,6 +33,9 @@ export interface Setup {
 /** Keys closer together than this are one spell of work, milliseconds. */
 const SETTLE_AFTER = 30
 
+/** So long after the screen began what the first tick needs is loaded: the first frame stands by then, milliseconds. */
+const PREPARE_AFTER = 50
+
 /** How often the clock and the file are looked at, milliseconds. */
 const LOOK_EVERY = 2000
 
@@ -75,7 +78,13 @@ export class Session {
       void this.#setup.herd.poll()
     }, LOOK_EVERY)
     timer.unref()
-    this.#ends = [() => clearInterval(timer), this.#setup.herd.subscribe(() => this.#herdChanged())]
+    const ready = setTimeout(() => void this.#setup.herd.prepare(), PREPARE_AFTER)
+    ready.unref()
+    this.#ends = [
+      () => clearInterval(timer),
+      () => clearTimeout(ready),
+      this.#setup.herd.subscribe(() => this.#herdChanged()),
+    ]
   }
 
   stop(): void {

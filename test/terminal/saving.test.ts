@@ -1,4 +1,4 @@
-import { afterEach, expect, test } from 'vitest'
+import { afterEach, expect, test, vi } from 'vitest'
 import { fault, notice } from '../../source/breeding/problem.ts'
 import { cow, heat, herd, now } from './support/herd.ts'
 import { MemoryHerd } from './support/memory-herd.ts'
@@ -11,6 +11,15 @@ const memory = (
   mode?: 'writable' | 'read-only',
   problems = mode === 'read-only' ? [notice('herd-read-only', 'herd.json')] : [],
 ) => new MemoryHerd(herd(), () => instantOf(now), mode, problems)
+
+test('what the first tick needs is loaded once, when the first frame stands', async () => {
+  const store = memory()
+  const screen = await openOn([], { now, by: 'MK', herd: store })
+  expect(screen.lines[0]).toContain('all saved')
+  await vi.waitFor(() => expect(store.prepared).toBe(1))
+  await screen.press('down')
+  expect(store.prepared).toBe(1)
+})
 
 test('what waits to be saved is shown as such, and then as saved', async () => {
   const store = memory()

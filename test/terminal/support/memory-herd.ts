@@ -13,6 +13,7 @@ export class MemoryHerd implements Herd {
   /** Saves wait for `save()`. */
   slow = false
   polls = 0
+  prepared = 0
   copies: string[] = []
   overOlder = false
   #listeners = new Set<() => void>()
@@ -41,6 +42,10 @@ export class MemoryHerd implements Herd {
     this.#change({ unsaved: [...this.state.unsaved, ...facts], saving: 'saving' })
     if (!this.slow) this.save()
     return this.trouble.length > 0 ? { ok: false, problems: this.trouble } : { ok: true, value: facts }
+  }
+
+  async prepare(): Promise<void> {
+    this.prepared += 1
   }
 
   async poll(): Promise<void> {
