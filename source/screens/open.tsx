@@ -4,6 +4,7 @@ import { useEffect } from 'react'
 import type { Leave } from '../morning/action.ts'
 import { App } from './app.tsx'
 import { type Suspendable, suspend } from './input/suspend.ts'
+import { takeTerminal } from './input/take-terminal.ts'
 import type { Session } from './session.ts'
 import { type Size, usable } from './size.ts'
 import type { Theme } from './theme.ts'
@@ -24,6 +25,7 @@ const INTERRUPTED = 130
 /** Begins to draw the session on a terminal. */
 export function startScreen(screen: Screen): Instance {
   const { stdin, stdout } = screen
+  takeTerminal(stdin, stdout, screen.reader)
   const root = () => <Root {...screen} size={usable(sizeOf(stdout), screen.process.platform)} />
   const instance = render(root(), {
     stdin,

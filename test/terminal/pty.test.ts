@@ -67,6 +67,16 @@ test('Ctrl+C leaves with status 130; the terminal reads lines and shows what is 
   await one.until(/\nagain\n/)
 })
 
+test('what is typed while the program starts does not disturb the first frame', async () => {
+  const one = new Tmux(80, 24, { LANG: 'C.UTF-8' })
+  tmux = one
+  await one.shell()
+  one.line(command())
+  one.type('905')
+  const first = await one.until('Before you start')
+  expect(first.split('\n')[0]).toContain('Hazel Bank')
+})
+
 test('what is recorded is in the file when the program has been left', async () => {
   const one = await start()
   one.type('905h')

@@ -9,6 +9,7 @@ import {
   type WelcomeAction,
   type Wish,
 } from '../../morning/welcome.ts'
+import { takeTerminal } from '../input/take-terminal.ts'
 import { useKeys } from '../input/use-keys.ts'
 import { Rows } from '../line.tsx'
 import { usable } from '../size.ts'
@@ -48,6 +49,7 @@ export interface WelcomeScreen {
 
 /** Shows the first screen until the user has chosen. */
 export async function openFirstScreen(screen: WelcomeScreen): Promise<WelcomeEnd> {
+  takeTerminal(screen.stdin, screen.stdout)
   const end = await render(<Root {...screen} />, {
     stdin: screen.stdin,
     stdout: screen.stdout,
