@@ -1,6 +1,7 @@
 /**
  * npm run bench              everything
- * npm run bench -- list      only what has this word in its name: list, frame, keys, rows, added, large, ticks, sql, packed
+ * npm run bench -- list      only what has this word in its name: list, frame, keys, rows, added, large, ticks, sql,
+ *                            import, kinship, packed
  *
  * Ratios on one machine in one run; nothing here passes or fails, a figure past its bar is marked.
  */
@@ -13,7 +14,9 @@ import { factsAdded } from './added.ts'
 import { firstFrames } from './first-frame.ts'
 import { benchDay, benchHerd } from './herd.ts'
 import { saveHerd } from './herd-file.ts'
+import { importsOfLargeHerds } from './import.ts'
 import { keysToFrames } from './keys.ts'
+import { kinshipOfLargeHerd } from './kinship.ts'
 import { listProcess } from './list-process.ts'
 import type { Finding } from './measure.ts'
 import { packed } from './packed.ts'
@@ -54,6 +57,8 @@ const measurements: Readonly<Record<string, () => Promise<Finding[]>>> = {
   large: rowsOfLargeHerds,
   ticks,
   sql: async () => [await listBesideSql()],
+  import: importsOfLargeHerds,
+  kinship: kinshipOfLargeHerd,
   packed: async () => [packed()],
 }
 

@@ -18,6 +18,7 @@ export async function main(words: readonly string[]): Promise<number> {
     tell: (problems) => {
       for (const problem of problems) process.stderr.write(`${sentence(problem)}\n`)
     },
+    ...(process.stderr.isTTY && process.env.TERM !== 'dumb' ? { passing } : {}),
     env: process.env,
     interactive: process.stdin.isTTY === true && process.stdout.isTTY === true && process.env.TERM !== 'dumb',
   }
@@ -28,6 +29,12 @@ export async function main(words: readonly string[]): Promise<number> {
     shell.say(error instanceof Error ? (error.stack ?? error.message) : String(error))
     return 1
   }
+}
+
+/** Writes over the line that stands there; cut to the width, since a line that wraps would stay. */
+function passing(text: string): void {
+  const cells = Math.max(1, (process.stderr.columns ?? 80) - 1)
+  process.stderr.write(`\r\u001b[K${text.slice(0, cells)}`)
 }
 
 /** `dawnlist list | head` closes the pipe early: that is no fault. */

@@ -64,6 +64,11 @@ export interface Shell {
   readonly say: (message: string) => void
   /** Each problem in words, to standard error. */
   readonly tell: (problems: readonly Problem[]) => void
+  /**
+   * How far long work has got: a line that the next one takes the place of, and that an empty one takes away. Absent
+   * where standard error is no terminal: a pipe holds messages only.
+   */
+  readonly passing?: (text: string) => void
   readonly env: Readonly<Record<string, string | undefined>>
   /** Whether someone sits before a screen: standard input and output are both terminals that can draw one. */
   readonly interactive: boolean

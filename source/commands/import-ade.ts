@@ -6,6 +6,7 @@ import type { Outcome } from '../breeding/problem.ts'
 import { type NamedBytes, readDocuments } from '../exchange/ade/documents.ts'
 import { adePlan } from '../exchange/ade/plan.ts'
 import type { ImportPlan } from '../exchange/csv/import/plan.ts'
+import type { Progress } from '../exchange/csv/import/progress.ts'
 import { newId } from '../herd/ids.ts'
 import { asOutcome } from '../herd/outcome.ts'
 import { attempt } from '../herd/store/failure.ts'
@@ -17,13 +18,17 @@ import { today } from './today.ts'
  *
  * @returns the plan, or why the files cannot be read
  */
-export async function adePlanOf(herd: HerdStore, path: string): Promise<Outcome<ImportPlan>> {
+export async function adePlanOf(
+  herd: HerdStore,
+  path: string,
+  progress?: Progress,
+): Promise<Outcome<ImportPlan>> {
   const files = await asOutcome(() => filesAt(path))
   if (!files.ok) return files
   const documents = readDocuments(files.value)
   if (!documents.ok) return documents
   const { zone } = openBook(herd.facts).farm
-  const options = { path, herdId: herd.herdId, today: today(zone), newId }
+  const options = { path, herdId: herd.herdId, today: today(zone), newId, ...(progress && { progress }) }
   return { ok: true, value: adePlan(herd.facts, documents.value, options) }
 }
 

@@ -5,6 +5,7 @@ import type { Fact } from '../breeding/facts.ts'
 import type { Outcome, Problem } from '../breeding/problem.ts'
 import type { DateForm } from '../exchange/csv/date-forms.ts'
 import { type ImportPlan, importPlan, type Sheets } from '../exchange/csv/import/plan.ts'
+import type { Progress } from '../exchange/csv/import/progress.ts'
 import { readSheet, type Sheet } from '../exchange/csv/reading.ts'
 import { type TableName, tableNames } from '../exchange/csv/tables/index.ts'
 import { newId } from '../herd/ids.ts'
@@ -27,8 +28,22 @@ export async function readSheets(paths: Readonly<Partial<Record<string, string>>
   return problems.length > 0 ? { ok: false, problems } : { ok: true, value: sheets }
 }
 
-/** What the tables would record in a herd of these facts. @param dates how other forms of dates are read */
-export function planOf(facts: readonly Fact[], sheets: Sheets, dates?: DateForm): Outcome<ImportPlan> {
+/**
+ * What the tables would record in a herd of these facts.
+ *
+ * @param dates how other forms of dates are read, @param progress is told how far it has got
+ */
+export function planOf(
+  facts: readonly Fact[],
+  sheets: Sheets,
+  dates?: DateForm,
+  progress?: Progress,
+): Outcome<ImportPlan> {
   const { zone } = openBook(facts).farm
-  return importPlan(facts, sheets, { today: today(zone), newId, ...(dates === undefined ? {} : { dates }) })
+  return importPlan(facts, sheets, {
+    today: today(zone),
+    newId,
+    ...(dates === undefined ? {} : { dates }),
+    ...(progress === undefined ? {} : { progress }),
+  })
 }

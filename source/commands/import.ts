@@ -3,13 +3,18 @@ import type { NewFact } from '../breeding/facts.ts'
 import { fault, type Outcome, type Problem } from '../breeding/problem.ts'
 import { type DateForm, dateForms } from '../exchange/csv/date-forms.ts'
 import type { ImportPlan } from '../exchange/csv/import/plan.ts'
+import type { Progress } from '../exchange/csv/import/progress.ts'
 import { tableNames } from '../exchange/csv/tables/index.ts'
 import { openHerdFile } from '../herd/open.ts'
 import type { HerdStore } from '../herd/store.ts'
 import type { Given, Run } from './command.ts'
 import { adePlanOf } from './import-ade.ts'
+import { progressIn } from './import-progress.ts'
 import { importReport } from './import-report.ts'
 import { planOf, readSheets } from './import-sheets.ts'
+
+/** Facts from which on their saving is worth a word. */
+const MANY = 1000
 
 export const run: Run = async (given, shell) => {
   const usage = misused(given)
@@ -25,21 +30,32 @@ export const run: Run = async (given, shell) => {
   if (!opened.ok) return fail(opened.problems)
   const herd = opened.value
   const { ade } = given.options
-  const plan = ade === undefined ? await csvPlan(herd, given) : await adePlanOf(herd, ade)
+  const progress = progressIn(shell)
+  const plan = ade === undefined ? await csvPlan(herd, given, progress) : await adePlanOf(herd, ade, progress)
+  shell.passing?.('')
   if (!plan.ok) return fail(plan.problems)
   const write = given.switches.has('write')
   const refused = plan.value.tables.some((table) => table.refused.length > 0)
   if (write && plan.value.facts.length > 0) {
-    const saved = await save(herd, plan.value.facts, given)
+    const { facts } = plan.value
+    if (facts.length >= MANY) progress?.('saving', 0, facts.length)
+    const saved = await save(herd, facts, given)
+    shell.passing?.('')
     if (!saved.ok) return fail([...saved.problems, fault('import-not-saved', herd.path)])
   }
   shell.print(importReport(plan.value, herd.path, write))
   return refused ? 1 : 0
 }
 
-async function csvPlan(herd: HerdStore, { options }: Given): Promise<Outcome<ImportPlan>> {
+async function csvPlan(
+  herd: HerdStore,
+  { options }: Given,
+  progress: Progress | undefined,
+): Promise<Outcome<ImportPlan>> {
   const sheets = await readSheets(options)
-  return sheets.ok ? planOf(herd.facts, sheets.value, options.dates as DateForm | undefined) : sheets
+  return sheets.ok
+    ? planOf(herd.facts, sheets.value, options.dates as DateForm | undefined, progress)
+    : sheets
 }
 
 /** Records facts in one save; over an older copy only where that was asked for. */

@@ -6,6 +6,20 @@ import type { Sentences, Values } from './sentences.ts'
 const text = (values: Values, name: string): string => safeText(String(values[name] ?? ''))
 const day = (values: Values, name: string): string => plainDate(text(values, name))
 
+const steps = {
+  reading: (done: number, all: number) => `reading: ${done} of ${all} rows`,
+  comparing: (done: number, all: number) => `held against the herd: ${done} of ${all} rows`,
+  saving: (_done: number, all: number) => `saving ${all} facts`,
+} as const
+
+/**
+ * How far an import has got.
+ *
+ * @example importProgress('reading', 4000, 100_000) // 'reading: 4000 of 100000 rows'
+ */
+export const importProgress = (step: keyof typeof steps, done: number, all: number): string =>
+  steps[step](done, all)
+
 /** What a date in another form would mean, for each form that makes it a date. */
 function offers(values: Values): string {
   const forms = [

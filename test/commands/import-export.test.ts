@@ -2,7 +2,7 @@ import { spawn } from 'node:child_process'
 import { readdirSync, readFileSync, writeFileSync } from 'node:fs'
 import { fileURLToPath } from 'node:url'
 import { expect, test } from 'vitest'
-import { Folder } from './support/run.ts'
+import { callWith, Folder } from './support/run.ts'
 
 const tables = {
   animals:
@@ -45,6 +45,53 @@ test('a trial writes nothing; --write records all in one save; again, nothing', 
   const again = folder.run(...words, '--write')
   expect([again.status, again.out.split('\n').at(-2)]).toEqual([0, 'herd.json: nothing to record.'])
   expect(readFileSync(path, 'utf8')).toBe(text)
+})
+
+test('long work says how far it has got where there is a place for it, and leaves that place empty', async () => {
+  const folder = new Folder()
+  const path = await folder.herd()
+  const rows = Array.from(
+    { length: 2500 },
+    (_, i) => `412,2026-05-06,06:${String(i % 60).padStart(2, '0')},note,${i}\n`,
+  )
+  const words = [
+    'import',
+    path,
+    '--animals',
+    folder.file('animals.csv', 'number\n412\n'),
+    '--facts',
+    folder.file('facts.csv', `number,date,time,fact,note\n${rows.join('')}`),
+    '--write',
+  ]
+  const passed: string[] = []
+  const ended = await callWith({ passing: (text) => void passed.push(text) }, ...words)
+  expect([ended.status, ended.err]).toEqual([0, ''])
+  expect(passed).toEqual([
+    'reading: 1000 of 2500 rows',
+    'reading: 2000 of 2500 rows',
+    'held against the herd: 2500 of 2500 rows',
+    '',
+    'saving 2501 facts',
+    '',
+  ])
+})
+
+test('in a pipe nothing passes: standard error stays empty', async () => {
+  const folder = new Folder()
+  await folder.herd()
+  folder.file('animals.csv', 'number\n412\n')
+  folder.file('facts.csv', `number,date,fact,note\n${'412,2026-05-06,note,x\n'.repeat(2500)}`)
+  const ended = folder.run(
+    'import',
+    'herd.json',
+    '--animals',
+    'animals.csv',
+    '--facts',
+    'facts.csv',
+    '--write',
+  )
+  expect([ended.status, ended.err]).toEqual([0, ''])
+  for (const control of ['\r', '\u001b']) expect(ended.out).not.toContain(control)
 })
 
 test('a herd that is exported and imported prints the same lists and animals', async () => {

@@ -3,6 +3,7 @@ import type { Day } from '../../breeding/day.ts'
 import type { CorrectionFact, Fact } from '../../breeding/facts.ts'
 import { herdOf } from '../csv/import/herd.ts'
 import { type ImportPlan, planRows } from '../csv/import/plan.ts'
+import type { Progress } from '../csv/import/progress.ts'
 import type { TableRows } from '../csv/import/rows.ts'
 import type { TableName } from '../csv/tables/index.ts'
 import { deletions } from './deletions.ts'
@@ -17,6 +18,7 @@ export interface AdeOptions {
   /** The day of recording. */
   readonly today: Day
   readonly newId: () => string
+  readonly progress?: Progress
 }
 
 /**
@@ -52,6 +54,7 @@ export function adePlan(
       ['facts', { path: options.path, notices: [], rows: rows.events, refused: rows.refusedEvents }],
     ]),
     herd,
+    options.progress,
   )
   return {
     tables: plan.tables.map((table) =>

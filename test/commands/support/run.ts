@@ -6,6 +6,7 @@ import { join } from 'node:path'
 import { fileURLToPath } from 'node:url'
 import { onTestFinished, vi } from 'vitest'
 import { HERD } from '../../../source/breeding/facts.ts'
+import type { Shell } from '../../../source/commands/command.ts'
 import { runWords } from '../../../source/commands/run.ts'
 import { createHerdFile } from '../../../source/herd/create.ts'
 import { sentence } from '../../../source/words/index.ts'
@@ -69,7 +70,10 @@ export class Folder {
 }
 
 /** Runs `dawnlist` within this process, for what needs no file and no folder. */
-export async function call(...words: string[]): Promise<Ended> {
+export const call = (...words: string[]): Promise<Ended> => callWith({}, ...words)
+
+/** The same in another shell: one with a place for what passes. */
+export async function callWith(shell: Partial<Shell>, ...words: string[]): Promise<Ended> {
   let out = ''
   let err = ''
   const status = await runWords(words, {
@@ -84,6 +88,7 @@ export async function call(...words: string[]): Promise<Ended> {
     },
     env: {},
     interactive: false,
+    ...shell,
   })
   return { status, out, err }
 }

@@ -11,12 +11,18 @@ import type { Herd, PlannedAnimal, PlannedAnimals } from './herd.ts'
 import { isId } from './id-form.ts'
 import type { PlannedFact, RowOutcome } from './outcome.ts'
 import { implausible, inconsistent } from './plausible.ts'
+import { counted, type Progress } from './progress.ts'
 import type { TableRow } from './rows.ts'
 
 const ofEveryFact = ['number', 'date', 'time', 'kind', 'id', 'order']
 
 /** Sorts the rows of facts.csv into known, new, changed and refused. */
-export function factOutcomes(rows: readonly TableRow[], herd: Herd, animals: PlannedAnimals): RowOutcome[] {
+export function factOutcomes(
+  rows: readonly TableRow[],
+  herd: Herd,
+  animals: PlannedAnimals,
+  progress?: Progress,
+): RowOutcome[] {
   const outcomes: RowOutcome[] = []
   const refuse = (row: TableRow, problem: Problem) => outcomes.push({ outcome: 'refused', row, problem })
   const good: AnimalRow[] = []
@@ -35,7 +41,9 @@ export function factOutcomes(rows: readonly TableRow[], herd: Herd, animals: Pla
     outcomes.push(identified(row, animal, fact as AnimalFact | undefined, herd))
   }
   const settled = Map.groupBy(byIdentity.values(), keyOfGroup)
+  const done = counted(progress, 'comparing', others.length)
   for (const [key, group] of Map.groupBy(others, keyOfGroup)) {
+    done(group.length)
     const [about = '', date, kind] = JSON.parse(key) as string[]
     const { number } = group[0]?.animal ?? { number: '' }
     const live = (herd.book.animals.get(about)?.happenings ?? [])

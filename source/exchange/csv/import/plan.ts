@@ -11,6 +11,7 @@ import { type Herd, herdOf } from './herd.ts'
 import { inOrder } from './order.ts'
 import type { RowOutcome, TablePlan } from './outcome.ts'
 import { policyOutcomes } from './policy.ts'
+import type { Progress } from './progress.ts'
 import { readRows, type TableRows } from './rows.ts'
 import { seasonOutcomes } from './seasons.ts'
 import { stockOutcomes, strawOutcomes } from './straws.ts'
@@ -28,6 +29,7 @@ export interface ImportOptions {
   readonly dates?: DateForm
   /** A new random id each time. */
   readonly newId: () => string
+  readonly progress?: Progress
 }
 
 export type Sheets = Readonly<Partial<Record<TableName, Sheet>>>
@@ -51,16 +53,22 @@ export function importPlan(
   for (const table of tableNames) {
     const sheet = sheets[table]
     if (sheet === undefined) continue
-    const rows = readRows(sheet, columnsOf[table], options.dates)
+    const rows = readRows(sheet, columnsOf[table], options.dates, options.progress)
     if (rows.ok) read.set(table, rows.value)
     else faults.push(...rows.problems)
   }
-  return faults.length > 0 ? { ok: false, problems: faults } : { ok: true, value: planRows(read, herd) }
+  return faults.length > 0
+    ? { ok: false, problems: faults }
+    : { ok: true, value: planRows(read, herd, options.progress) }
 }
 
 /** Holds rows, wherever they were read, against a herd. */
-export function planRows(read: ReadonlyMap<TableName, TableRows>, herd: Herd): ImportPlan {
-  const outcomes = outcomesOf(read, herd)
+export function planRows(
+  read: ReadonlyMap<TableName, TableRows>,
+  herd: Herd,
+  progress?: Progress,
+): ImportPlan {
+  const outcomes = outcomesOf(read, herd, progress)
   const planned = [...outcomes.values()].flat().flatMap((each) => ('facts' in each ? each.facts : []))
   return {
     tables: [...read].map(([table, rows]) => tablePlan(table, rows, outcomes.get(table) ?? [])),
@@ -68,7 +76,11 @@ export function planRows(read: ReadonlyMap<TableName, TableRows>, herd: Herd): I
   }
 }
 
-function outcomesOf(read: ReadonlyMap<TableName, TableRows>, herd: Herd): Map<TableName, RowOutcome[]> {
+function outcomesOf(
+  read: ReadonlyMap<TableName, TableRows>,
+  herd: Herd,
+  progress: Progress | undefined,
+): Map<TableName, RowOutcome[]> {
   const rows = (table: TableName) => read.get(table)?.rows ?? []
   const animals = animalOutcomes(rows('animals'), herd)
   const unread = new Map(
@@ -78,7 +90,7 @@ function outcomesOf(read: ReadonlyMap<TableName, TableRows>, herd: Herd): Map<Ta
     ['policy', policyOutcomes(rows('policy'), herd)],
     ['seasons', seasonOutcomes(rows('seasons'), herd)],
     ['animals', animals],
-    ['facts', factOutcomes(rows('facts'), herd, animalsAfter(animals, unread, herd))],
+    ['facts', factOutcomes(rows('facts'), herd, animalsAfter(animals, unread, herd), progress)],
     ['straws', strawOutcomes(rows('straws'), herd)],
     ['stock', stockOutcomes(rows('stock'), herd)],
   ])

@@ -3,6 +3,7 @@ import { fault, notice, type Outcome, type Problem } from '../../../breeding/pro
 import { type Column, layoutOf } from '../columns.ts'
 import { type DateForm, dateForms, isOtherForm, readDate } from '../date-forms.ts'
 import type { Sheet } from '../reading.ts'
+import { counted, type Progress } from './progress.ts'
 
 /** Values by field; a field that is not there is unknown. */
 export type Fields = Readonly<Record<string, unknown>>
@@ -27,20 +28,23 @@ export interface TableRows {
 /**
  * Reads the cells of a sheet by the columns of its table.
  *
- * @param form how dates are written beside YYYY-MM-DD
+ * @param form how dates are written beside YYYY-MM-DD, @param progress is told how far it has got
  * @returns rows, refused rows and notices, or the problems of the whole file
  */
 export function readRows(
   sheet: Sheet,
   columns: readonly Column[],
   form: DateForm | undefined,
+  progress?: Progress,
 ): Outcome<TableRows> {
   const layout = layoutOf(sheet, columns)
   if (!layout.ok) return layout
   const { places, notices } = layout.value
   const rows: TableRow[] = []
   const refused: Problem[] = []
+  const done = counted(progress, 'reading', sheet.rows.length)
   for (const { line, cells } of sheet.rows) {
+    done(1)
     const path = `${sheet.path}:${line}`
     const given: Record<string, unknown> = {}
     const problem = isHeader(cells, sheet.header)
