@@ -14,7 +14,7 @@ import { type Day, plusDays } from '../day.ts'
 import { PRE_MATING, type Season, seasonDay } from '../season.ts'
 import type { Standing } from '../standing.ts'
 import { watchedDays } from '../watched-weeks.ts'
-import { serviceResults } from './service-results.ts'
+import { resultsSince } from './service-results.ts'
 
 /** Services of the last 24 months count, once they are 42 days old. */
 export const DAYS_BACK = 730
@@ -46,7 +46,7 @@ export function countServices(
     serviceClasses.map((name) => [name, { held: 0, failed: 0, unknown: 0 }]),
   ) as Record<ServiceClass, { held: number; failed: number; unknown: number }>
   for (const standing of standings) {
-    for (const { service, end } of serviceResults(standing, book)) {
+    for (const { service, end } of resultsSince(standing, book, standing.today - DAYS_BACK)) {
       const age = standing.today - service.day
       if (age >= DAYS_OLD && age <= DAYS_BACK) counts[classOf(service)][end] += 1
     }
@@ -82,10 +82,14 @@ function unservedHeats(standings: readonly Standing[], today: Day): Map<string, 
   return byBlock
 }
 
-/** Whether each of the days 15-29 after a heat was watched and lay in the pre-mating or AI weeks. */
+/** Whether the days 15-29 after a heat lay in the pre-mating or AI weeks. */
+const isFollowed = (heat: Heat, season: Season): boolean =>
+  seasonDay(season, heat.day) + AGAIN_FROM >= PRE_MATING &&
+  seasonDay(season, heat.day) + AGAIN_TO <= season.aiEnd
+
+/** Whether each of the days 15-29 after a heat was watched. */
 function watchedAfter(heat: Heat, season: Season, watched: (day: Day) => boolean): boolean {
   const [from, to] = [plusDays(heat.day, AGAIN_FROM), plusDays(heat.day, AGAIN_TO)]
-  if (seasonDay(season, from) < PRE_MATING || seasonDay(season, to) > season.aiEnd) return false
   for (let day = from; day <= to && day < season.matingStart; day = plusDays(day, 1))
     if (!watched(day)) return false
   return true
@@ -110,8 +114,10 @@ export function countHeats(
     )
     const ofBlock = standings.filter((standing) => standing.block === block)
     for (const season of seasons) {
+      const inSeason = heats.filter(({ heat }) => isFollowed(heat, season))
+      if (inSeason.length === 0) continue
       const watched = watchedDays(season, ofBlock, today)
-      for (const { heat, cycle } of heats) {
+      for (const { heat, cycle } of inSeason) {
         if (!watchedAfter(heat, season, watched)) continue
         const again = cycle.heats.some(
           ({ day }) => day >= heat.day + AGAIN_FROM && day <= heat.day + AGAIN_TO,

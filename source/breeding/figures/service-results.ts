@@ -37,21 +37,21 @@ function heldIn(
   book: HerdBook,
   cycle: Cycle,
   calved: Day | undefined,
-): ReadonlySet<Service> {
-  const held = new Set<Service>()
+): readonly Service[] {
   const checks = cycle.checks.filter(({ fact }) => fact.result === 'pregnant')
-  if (checks.length === 0 && calved === undefined) return held
+  if (checks.length === 0 && calved === undefined) return []
+  const held: Service[] = []
   const periods = checks.length === 0 ? [] : periodsOf(standing, book, cycle)
   const found = checks.map((check) => conceptionOf(cycle, check, periods, book.policy))
   for (const conception of found)
-    if (conception?.service !== undefined && !conception.aiOrBull) held.add(conception.service)
+    if (conception?.service !== undefined && !conception.aiOrBull) held.push(conception.service)
   if (found.length > 0 || calved === undefined) return held
   const early = (service: Service): number =>
     service.day +
     gestationDays(service.sire === undefined ? {} : sireOf(book, service.sire), service.maiden, book.policy) -
     calved
   const [nearest] = cycle.services.toSorted((a, b) => Math.abs(early(a)) - Math.abs(early(b)))
-  if (nearest !== undefined && Math.abs(early(nearest)) <= CALVING_WITHIN) held.add(nearest)
+  if (nearest !== undefined && Math.abs(early(nearest)) <= CALVING_WITHIN) held.push(nearest)
   return held
 }
 
@@ -66,23 +66,32 @@ function hasFailed({ cycle, service, standing }: Omit<ServiceResult, 'end'>, { p
   return cycle.checks.some((check) => check.fact.result === 'empty' && countsFor(check, service, policy))
 }
 
-function resultsOf(standing: Standing, book: HerdBook): ServiceResult[] {
+/** How each service of the cycle at a place among her cycles ended. */
+function resultsIn(standing: Standing, book: HerdBook, place: number): readonly ServiceResult[] {
   const { cycles, today } = standing
+  const cycle = cycles[place]
+  if (cycle === undefined || cycle.services.length === 0) return []
+  const next = cycles[place + 1]
+  const calved = next?.openedBy === 'calving' && next.opened !== today ? next.opened : undefined
+  const held = heldIn(standing, book, cycle, calved)
+  return cycle.services.map((service) => {
+    const failed = !held.includes(service) && hasFailed({ standing, cycle, service }, book)
+    const end = held.includes(service) ? 'held' : failed ? 'failed' : 'unknown'
+    return { standing, cycle, service, end }
+  })
+}
+
+/**
+ * How the services of her cycles that were served on a day or later ended; see serviceResults.
+ *
+ * @param since cycles whose last service is older are passed over
+ * @example resultsSince(standing, book, plusDays(today, -730)).length // 4
+ */
+export function resultsSince(standing: Standing, book: HerdBook, since: number): readonly ServiceResult[] {
   const results: ServiceResult[] = []
-  for (const [i, cycle] of cycles.entries()) {
-    if (cycle.services.length === 0) continue
-    const next = cycles[i + 1]
-    const calved = next?.openedBy === 'calving' && next.opened !== today ? next.opened : undefined
-    const held = heldIn(standing, book, cycle, calved)
-    for (const service of cycle.services) {
-      const failed = !held.has(service) && hasFailed({ standing, cycle, service }, book)
-      results.push({
-        standing,
-        cycle,
-        service,
-        end: held.has(service) ? 'held' : failed ? 'failed' : 'unknown',
-      })
-    }
+  for (const [place, { services }] of standing.cycles.entries()) {
+    const last = services[services.length - 1]
+    if (last !== undefined && last.day >= since) results.push(...resultsIn(standing, book, place))
   }
   return results
 }
@@ -100,7 +109,7 @@ const known = new WeakMap<Standing, readonly ServiceResult[]>()
 export function serviceResults(standing: Standing, book: HerdBook): readonly ServiceResult[] {
   const found = known.get(standing)
   if (found !== undefined) return found
-  const results = resultsOf(standing, book)
+  const results = resultsSince(standing, book, Number.NEGATIVE_INFINITY)
   known.set(standing, results)
   return results
 }
