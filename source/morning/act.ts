@@ -41,6 +41,8 @@ export function act(desk: Desk, action: Action): Step {
       return actInPlace(desk, action)
     case 'unfold':
       return moving.unfold(desk)
+    case 'more-about':
+      return moving.moreAbout(desk)
     case 'day':
       return moving.toDay(desk, action.day)
     case 'digit':

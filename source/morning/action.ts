@@ -19,6 +19,8 @@ export type Action =
   /** What only the screen shown can do. */
   | ({ readonly do: 'here' } & PlaceAct)
   | { readonly do: 'unfold' }
+  /** On her page: from her facts to what they come to, and back. */
+  | { readonly do: 'more-about' }
   | { readonly do: 'day'; readonly day: Day }
   // A number being typed.
   | { readonly do: 'digit'; readonly digit: string }

@@ -10,7 +10,8 @@ interface Pointed {
 }
 
 export type MorningListPlace = { readonly at: 'morning-list' }
-export type AnimalPlace = Pointed & { readonly at: 'animal'; readonly animal: string }
+/** An animal's facts with a pointer on one; `more`: first line of what they come to, where that is shown in their place. */
+export type AnimalPlace = Pointed & { readonly at: 'animal'; readonly animal: string; readonly more?: number }
 export type HelpPlace = { readonly at: 'help'; readonly top: number }
 /** The next two weeks, the best scanning days, the key dates. */
 export type AheadPlace = Pointed & {

@@ -1,5 +1,6 @@
 /** A fact in words, on one line. */
 import type { AnimalFact, NewFact, StrawKind } from '../breeding/facts.ts'
+import { plainDate } from './plain-date.ts'
 import { safeText } from './safe.ts'
 
 export const strawNames: Readonly<Record<StrawKind, string>> = {
@@ -40,14 +41,16 @@ export function factWords(fact: NewFact<AnimalFact>): string {
         `${fact.result === 'pregnant' ? 'in calf' : fact.result} by ${fact.method}`,
         fact.foetalAge === undefined ? undefined : `${fact.foetalAge} days along`,
         (fact.foetuses ?? 1) > 1 ? `${fact.foetuses} calves` : undefined,
-        fact.serviceDate === undefined ? undefined : `to the service of ${fact.serviceDate}`,
+        fact.serviceDate === undefined ? undefined : `to the service of ${plainDate(fact.serviceDate)}`,
       ])
     case 'examined':
       return said([
         'examined by the vet',
         because(fact.finding),
         because(fact.treatment),
-        fact.serveOn === undefined ? undefined : `serve on ${fact.serveOn} ${fact.session ?? ''}`.trimEnd(),
+        fact.serveOn === undefined
+          ? undefined
+          : `serve on ${plainDate(fact.serveOn)} ${fact.session ?? ''}`.trimEnd(),
       ])
     case 'calving':
       return said([
@@ -87,5 +90,5 @@ export function factWords(fact: NewFact<AnimalFact>): string {
   }
 }
 
-const strawWords = (sire: string | undefined, straw: StrawKind | undefined): string =>
+export const strawWords = (sire: string | undefined, straw: StrawKind | undefined): string =>
   [sire, straw === undefined ? undefined : strawNames[straw]].filter((part) => part !== undefined).join(' ')

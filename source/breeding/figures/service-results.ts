@@ -23,7 +23,7 @@ export interface ServiceResult {
 const CALVING_WITHIN = 12
 
 /** The bull periods that a cycle's checks are read against: her own, else the bull weeks of her block. */
-function periodsOf(standing: Standing, book: HerdBook, cycle: Cycle): readonly BullPeriod[] {
+export function periodsOfCycle(standing: Standing, book: HerdBook, cycle: Cycle): readonly BullPeriod[] {
   const own = standing.bullPeriods.filter(
     ({ to }) => cycle.opened === undefined || (to ?? standing.today) >= cycle.opened,
   )
@@ -41,7 +41,7 @@ function heldIn(
   const checks = cycle.checks.filter(({ fact }) => fact.result === 'pregnant')
   if (checks.length === 0 && calved === undefined) return []
   const held: Service[] = []
-  const periods = checks.length === 0 ? [] : periodsOf(standing, book, cycle)
+  const periods = checks.length === 0 ? [] : periodsOfCycle(standing, book, cycle)
   const found = checks.map((check) => conceptionOf(cycle, check, periods, book.policy))
   for (const conception of found)
     if (conception?.service !== undefined && !conception.aiOrBull) held.push(conception.service)

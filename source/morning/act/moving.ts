@@ -24,6 +24,7 @@ export function move(desk: Desk, by: number, most = 0): Step {
   if (place.at === 'straws' && place.top !== undefined)
     return inPlace(desk, { ...place, top: clamp(place.top + by, most) })
   if (place.at !== 'animal') return inPlace(desk, { ...place, pointer: clamp(place.pointer + by, most) })
+  if (place.more !== undefined) return inPlace(desk, { ...place, more: clamp(place.more + by, most) })
   const count = desk.book.animals.get(place.animal)?.happenings.length ?? 0
   return inPlace(desk, { ...place, pointer: clamp(place.pointer + by, count - 1) })
 }
@@ -64,6 +65,14 @@ export function openAnimal(desk: Desk): Step {
   const place = placeOf(desk)
   const places = place.at === 'animal' ? desk.places.slice(0, -1) : desk.places
   return open({ ...desk, places }, { at: 'animal', animal: id, pointer: 0 })
+}
+
+/** On her page: from her facts to what they come to, and back. */
+export function moreAbout(desk: Desk): Step {
+  const place = placeOf(desk)
+  if (place.at !== 'animal') return { desk }
+  const { more, ...facts } = place
+  return inPlace({ ...desk, said: undefined }, more === undefined ? { ...facts, more: 0 } : facts)
 }
 
 /** One step back: the number being typed, then the screen. */

@@ -106,6 +106,8 @@ export function undo(desk: Desk, action: Action & { do: 'undo' | 'redo' }): Step
 export function changeFact(desk: Desk): Step {
   const place = placeOf(desk)
   const animal = place.at === 'animal' ? desk.book.animals.get(place.animal) : undefined
+  if (place.at === 'animal' && place.more !== undefined)
+    return { desk: { ...desk, said: because('facts-first') } }
   const happening = place.at === 'animal' ? animal?.happenings.toReversed()[place.pointer] : undefined
   if (animal === undefined || happening === undefined)
     return { desk: { ...desk, said: because('no-fact-here') } }
@@ -123,6 +125,7 @@ export function changeFact(desk: Desk): Step {
 export function voidFact(desk: Desk): Step {
   const place = placeOf(desk)
   if (place.at !== 'animal') return { desk }
+  if (place.more !== undefined) return { desk: { ...desk, said: because('facts-first') } }
   const happening = desk.book.animals.get(place.animal)?.happenings.toReversed()[place.pointer]
   if (happening === undefined) return { desk: { ...desk, said: because('no-fact-here') } }
   const { fact } = happening

@@ -1,11 +1,13 @@
 /** A whole screen as lines: head, page, the page beside it or the strip below it, slip, what was said, keys. Pure. */
 import { type Desk, placeOf, subjectOf } from '../../morning/desk.ts'
+import { rowOf } from '../../morning/page.ts'
 import { aboutLines, aboutOf, shortWhy } from '../animal/about.ts'
+import { besideFacts, moreLines } from '../animal/more.ts'
 import { animalPage } from '../animal/page.ts'
 import { helpLines } from '../help/page.ts'
 import type { View } from '../keys.ts'
 import { bit, type Line } from '../line.tsx'
-import { columnsFor, type Drawing, itemLine, longestNumber } from '../morning-list/rows.ts'
+import { columnsFor, contentsOf, type Drawing, itemLine } from '../morning-list/rows.ts'
 import { ownPage } from '../own-pages.ts'
 import { type PageLines, type Room, wholePage } from '../page-lines.ts'
 import { pages, type Size, windowFrom } from '../size.ts'
@@ -99,6 +101,7 @@ function pageLines(desk: Desk, room: Room): PageLines {
   if (place.at !== 'animal') return ownPage(desk, place, room)
   const animal = desk.book.animals.get(place.animal)
   if (animal === undefined) return { lines: [], furthest: 0, top: 0 }
+  if (place.more !== undefined) return wholePage(moreLines(desk, animal, cells, theme), room, place.more)
   const { top: about, facts } = animalPage(desk, animal, place, cells, theme)
   const kept = about.slice(0, Math.max(0, height - LEAST_BODY))
   const rest = Math.max(0, height - kept.length)
@@ -114,7 +117,7 @@ function listLines(desk: Desk, { cells, height, theme, before }: Room): PageLine
       furthest: 0,
       top: 0,
     }
-  const columns = columnsFor(cells, longestNumber(page))
+  const columns = columnsFor(cells, contentsOf(page.list, book))
   const drawing: Drawing = { book, unsettled: desk.unsettled, day: page.list.day, theme, cells, columns }
   const top = windowFrom(before, Math.max(0, page.pointer), page.items.length, height, 1)
   const lines = page.items
@@ -157,6 +160,11 @@ function stripLines(desk: Desk, size: Size, theme: Theme): readonly Line[] {
 
 function besideLines(desk: Desk, cells: number, theme: Theme): readonly Line[] {
   const place = placeOf(desk)
+  const animal = place.at === 'animal' ? desk.book.animals.get(place.animal) : undefined
+  if (animal !== undefined && place.at === 'animal')
+    return place.more === undefined
+      ? besideFacts(desk, animal, cells, theme)
+      : aboutLines(aboutOf(desk, animal, rowOf(desk.page, animal.id), cells, theme))
   if (place.at !== 'morning-list') return []
   const her = subjectOf(desk)
   return her.whyNot === undefined ? aboutLines(aboutOf(desk, her.animal, her.row, cells, theme)) : []

@@ -1,5 +1,6 @@
 /** The keys of each screen. */
 import { plusDays } from '../../breeding/day.ts'
+import { type Desk, placeOf } from '../../morning/desk.ts'
 import type { Place } from '../../morning/place.ts'
 import { aheadKeys } from '../ahead/keys.ts'
 import { type Binding, plain } from '../binding.ts'
@@ -10,6 +11,7 @@ import { setUpKeys } from '../set-up/keys.ts'
 import { strawsKeys } from '../straws/keys.ts'
 import { turnOutKeys } from '../turn-out/keys.ts'
 import { keyWords } from '../words/keys.ts'
+import { screenWords } from '../words/screen.ts'
 import { anywhere, finding, go, moving, movingWithin } from './moving.ts'
 import { recording, takingBack } from './recording.ts'
 
@@ -24,6 +26,13 @@ const own = (keys: readonly Binding[]): readonly Binding[] => {
   ]
   return [...keys, ...common.filter((binding) => !binding.keys.some((key) => taken.has(key)))]
 }
+
+/** On her page: what her facts come to is shown in their place. */
+const showsMore = (desk: Desk): boolean => {
+  const place = placeOf(desk)
+  return place.at === 'animal' && place.more !== undefined
+}
+const moreLabel = (desk: Desk): string | undefined => (showsMore(desk) ? screenWords.herFacts : undefined)
 
 export const screens: Readonly<Record<Place['at'], readonly Binding[]>> = {
   ahead: own(aheadKeys),
@@ -66,14 +75,23 @@ export const screens: Readonly<Record<Place['at'], readonly Binding[]>> = {
       name: 'change-fact',
       keys: ['enter'],
       does: (desk) => (desk.typed === '' ? { do: 'change-fact' } : { do: 'open-animal' }),
-      label: (desk) => (desk.typed === '' ? undefined : keyWords['open-animal'].label),
+      label: (desk) => {
+        if (desk.typed !== '') return keyWords['open-animal'].label
+        return showsMore(desk) ? '' : undefined
+      },
       group: 'record',
       foot: 4,
     },
-    plain('void', ['x'], { do: 'void' }, { group: 'record', foot: 3 }),
+    plain(
+      'void',
+      ['x'],
+      { do: 'void' },
+      { group: 'record', foot: 3, label: (desk) => (showsMore(desk) ? '' : undefined) },
+    ),
+    plain('more-about', ['tab'], { do: 'more-about' }, { group: 'move', foot: 1, label: moreLabel }),
     plain('menu', ['m'], { do: 'slip', slip: 'menu' }, { group: 'more', foot: 2 }),
     ...takingBack,
-    ...moving,
+    ...movingWithin,
     ...finding.filter((binding) => binding.name !== 'open-animal'),
     plain('initials', ['i'], { do: 'slip', slip: 'initials' }, { group: 'program' }),
     go,

@@ -2,8 +2,8 @@
 import type { HerdBook } from '../../breeding/book.ts'
 import { type Day, dayIso } from '../../breeding/day.ts'
 import type { AnimalFact, Fact } from '../../breeding/facts.ts'
-import type { Row } from '../../breeding/list.ts'
-import type { Item, Page } from '../../morning/page.ts'
+import type { MorningList, Row } from '../../breeding/list.ts'
+import type { Item } from '../../morning/page.ts'
 import { informs } from '../../morning/page.ts'
 import { shortDate } from '../../words/dates.ts'
 import { factWords } from '../../words/facts.ts'
@@ -29,24 +29,47 @@ export interface Columns {
 const LEAST_REASON = 8
 /** Narrower than this there is no room for names. */
 const NAMES_FROM = 70
+/** Cells that reason and warnings keep before a name is given more than SHORT_NAME. */
+const LEAST_WHY = 28
+const SHORT_NAME = 10
+const LONGEST = { number: 8, name: 16, when: 14, last: 13 } as const
+
+/** Cells of the longest text in each column of a page. */
+export type Contents = Omit<Columns, 'why'>
 
 /**
- * Columns for a page.
+ * Columns for a page: as wide as what stands in them, so that names are whole where there is room.
  *
- * @param longest characters of the longest number on it
- * @example columnsFor(80, 3) // { number: 4, name: 10, why: 30, when: 14, last: 13 }
+ * @param contents of the page, see contentsOf
+ * @example columnsFor(80, { number: 3, name: 12, when: 12, last: 12 }) // { number: 4, name: 12, when: 12, last: 12, why: 31 }
  */
-export function columnsFor(cells: number, longest: number): Columns {
-  const number = Math.min(8, Math.max(4, longest))
-  const name = cells < NAMES_FROM ? 0 : cells < 90 ? 10 : 14
-  const when = 14
-  const last = 13
-  const gaps = name > 0 ? 4 : 3
-  return { number, name, when, last, why: Math.max(8, cells - MARGIN - number - name - when - last - gaps) }
+export function columnsFor(cells: number, contents: Contents): Columns {
+  const number = Math.min(LONGEST.number, Math.max(4, contents.number))
+  const when = Math.min(LONGEST.when, contents.when)
+  const last = Math.min(LONGEST.last, contents.last)
+  const gaps = cells < NAMES_FROM ? 3 : 4
+  const left = cells - MARGIN - number - when - last - gaps
+  const roomForName = Math.max(SHORT_NAME, left - LEAST_WHY)
+  const name = cells < NAMES_FROM ? 0 : Math.min(LONGEST.name, contents.name, roomForName)
+  return { number, name, when, last, why: Math.max(8, left - name) }
 }
 
-export const longestNumber = (page: Page): number =>
-  page.list.rows.reduce((most, row) => Math.max(most, widthOf(row.number)), 0)
+const known = new WeakMap<MorningList, Contents>()
+
+/** What stands in the columns of a list; found once for each. */
+export function contentsOf(list: MorningList, book: HerdBook): Contents {
+  const found = known.get(list)
+  if (found !== undefined) return found
+  const made = { number: 0, name: 0, when: 0, last: 0 }
+  for (const row of list.rows) {
+    made.number = Math.max(made.number, widthOf(row.number))
+    made.name = Math.max(made.name, widthOf(safeText(book.animals.get(row.animal)?.record.name ?? '')))
+    made.when = Math.max(made.when, widthOf(whenWords(row)))
+    made.last = Math.max(made.last, widthOf(lastWords(row)))
+  }
+  known.set(list, made)
+  return made
+}
 
 /** What the lines are drawn from. */
 export interface Drawing {

@@ -1,6 +1,7 @@
 /** Words about one animal: where she belongs, why she is on the list, her cycle. */
 
 import { plusDays } from '../../breeding/day.ts'
+import type { ServiceEnd } from '../../breeding/figures/service-results.ts'
 import type { Row } from '../../breeding/list.ts'
 import type { Standing } from '../../breeding/standing.ts'
 import { shortDate } from '../../words/dates.ts'
@@ -51,4 +52,33 @@ export const animalWords = {
   checkFrom: (day: number): string => `check ${day}`,
   day: (count: number): string => `day ${count}`,
   nothing: 'Nothing is on record about her.',
+  /** What her facts come to. */
+  services: 'Services, the last first',
+  noServices: 'No service is on record.',
+  firstOfCycle: 'first',
+  interval: (count: number): string => `${count} d after`,
+  ends: { held: 'held', failed: 'did not hold', unknown: 'not known yet' } satisfies Record<
+    ServiceEnd,
+    string
+  >,
+  bullServed: (bull: string): string => (bull === '' ? 'a bull' : `bull ${bull}`),
+  checks: 'Checks and what each counts for',
+  noChecks: 'No check is on record.',
+  noneFits: 'fits no service and no time with the bull',
+  countsFor: (when: string): string => `counts for the service of ${when}`,
+  countsForNone: 'counts for no service: it came too soon after it',
+  noServiceBefore: 'no service was before it',
+  parents: 'Parents and theirs',
+  sire: 'sire',
+  dam: 'dam',
+  herSire: 'by',
+  herDam: 'out of',
+  theirsNotKnown: 'parents not known',
+  notKnown: 'not known',
+  straws: 'Straws for her today, the best first',
+  strawLeft: (left: number): string => `${left} left`,
+  inbred: (share: number, wide: boolean): string =>
+    `${wide ? 'calf ' : ''}inbred ${(100 * share).toFixed(1)} %`,
+  generations: (count: number): string => `${count} ${count === 1 ? 'generation' : 'generations'} known`,
+  confirm: 'close relative',
 } as const

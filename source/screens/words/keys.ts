@@ -120,6 +120,10 @@ export const keyWords = {
     label: 'save over the older copy',
     help: 'Where an older copy of the herd stands in the place of the file: adds what it lacks and saves.',
   },
+  'more-about': {
+    label: 'more about her',
+    help: 'From her facts to what they come to: services with their intervals, what each check counted for, her parents, the straws for her; and back.',
+  },
   'change-fact': {
     label: 'change',
     help: 'Opens the fact pointed at in its form; the old one stays on record as changed.',

@@ -51,6 +51,7 @@ const whys: Sentences = {
   'scan-nothing-to-keep': 'Type a number and a result first: K then keeps them for later.',
   'scan-day-ahead': 'That day is still to come: only what has happened can be recorded.',
   'scan-same': '{number}: the same result is recorded already.',
+  'facts-first': 'Tab goes back to her facts: point at one there.',
   'scan-kept': '{number} counts for no animal yet: it is kept under To settle.',
   'scan-dropped': '{number} is dropped: it counts for no animal.',
   'scan-point-first': 'Point at a result below first.',

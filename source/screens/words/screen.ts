@@ -38,6 +38,7 @@ export const screenWords = {
   keptResults: (count: number): string =>
     `${count} ${count === 1 ? 'result' : 'results'} of a scanning visit to settle`,
   opensIt: 'Enter opens it',
+  herFacts: 'her facts',
   olderTitle: 'An older copy stands in the place of the file',
   older: 'What it lacks is added to it and saved. Save over it?',
   copyTitle: 'Save a copy of the whole herd, the unsaved facts too, as which new file?',
