@@ -58,7 +58,7 @@ test('served with the proposed straw takes one key, and goes on to the next row'
     },
   ])
   expect(screen.line('412 Buttercup')).toMatch(
-    /^ {2}● │ 412 Buttercup {2}served by AI, S21 conventional, batch 9/,
+    /^ {2}● │ 412 Buttercup +served by AI, S21 conventional, batch 9/,
   )
   expect(screen.text).toContain(' 412: served by AI, S21 conventional, batch 9, by MK, 05:15.')
   expect(screen.line('► ')).toContain('101 Erica')
