@@ -41,7 +41,12 @@ export const commands: readonly Command[] = [
     name: 'list',
     summary: 'Print the morning list of a day',
     args: [FILE],
-    options: [date, json, { name: 'csv', help: 'print CSV, one row a line' }],
+    options: [
+      date,
+      json,
+      { name: 'csv', help: 'print CSV, one row a line' },
+      { name: 'known-then', help: 'the list as it was known at the end of its day, later records left out' },
+    ],
     examples: ['list herd.json', 'list herd.json --date 2026-05-28 --json'],
     load: () => import('./list.ts'),
   },

@@ -8,6 +8,7 @@ import * as slips from './act/slips.ts'
 import type { Action, Leave, Step } from './action.ts'
 import { type Desk, showsToday, withDay } from './desk.ts'
 import { historyOf } from './history.ts'
+import { turnKnownThen } from './known-then.ts'
 import { whyNot } from './may.ts'
 import { because, type Message } from './message.ts'
 import type { Now } from './now.ts'
@@ -39,6 +40,8 @@ export function act(desk: Desk, action: Action): Step {
       return moving.back(desk)
     case 'here':
       return actInPlace(desk, action)
+    case 'known-then':
+      return { desk: { ...turnKnownThen(desk), typed: '', said: undefined } }
     case 'unfold':
       return moving.unfold(desk)
     case 'more-about':

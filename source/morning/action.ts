@@ -22,6 +22,8 @@ export type Action =
   /** On her page: from her facts to what they come to, and back. */
   | { readonly do: 'more-about' }
   | { readonly do: 'day'; readonly day: Day }
+  /** A past list as it was known then, or as it is known now. */
+  | { readonly do: 'known-then' }
   // A number being typed.
   | { readonly do: 'digit'; readonly digit: string }
   | { readonly do: 'rub' }

@@ -39,6 +39,8 @@ export function whyNot(desk: Desk, action: Action): Message | undefined {
       return desk.history.last === undefined ? because('nothing-to-take-back') : undefined
     case 'redo':
       return desk.history.takenBack === undefined ? because('nothing-to-put-back') : undefined
+    case 'known-then':
+      return desk.page.list.day < desk.now.day ? undefined : because('not-past')
     case 'unfold':
       return desk.page.items.some((item) => item.is === 'with-bull') ? undefined : because('nothing-folded')
     default:

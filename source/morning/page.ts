@@ -32,6 +32,8 @@ export interface Page {
   /** Index of an item that can be pointed at; -1 where there is none. */
   readonly pointer: number
   readonly withBullOpen: boolean
+  /** Made of what was recorded by the end of its day only; see known-then.ts. */
+  readonly knownThen?: true
   /** Rows of the work that a morning can finish. */
   readonly toDo: number
   readonly done: number

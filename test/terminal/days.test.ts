@@ -37,6 +37,26 @@ test('yesterday is shown as it stood; one key records nothing there, a form reco
   expect(recorded(screen)[0]).toMatchObject({ kind: 'service', about: 'cow-53', date: ago(1) })
 })
 
+test('a past list is shown as it was known then, and as it is known now', async () => {
+  const screen = await open()
+  await screen.press('known-then')
+  expect(screen.text).toContain('Only a past list can be shown as it was known then')
+  await screen.press('day-before', 'known-then')
+  expect(screen.lines[0]).toContain('Wed 27 May 2026 (as it was known then)')
+  const then = screen.session.desk.page.list
+  await screen.press('known-then')
+  expect(screen.lines[0]).toContain('Wed 27 May 2026 (a past list) ')
+  await screen.type('53')
+  await screen.press('service', 'accept')
+  expect(recorded(screen)[0]).toMatchObject({ date: ago(1) })
+  // Recorded today of yesterday: known now, and not known then.
+  const done = () => screen.session.desk.page.list.rows.filter((row) => row.done).length
+  const now = done()
+  await screen.press('known-then')
+  expect(screen.session.desk.page.list).toEqual(then)
+  expect(done()).toBeLessThan(now)
+})
+
 test('any date: typed in words or as a date, or a sentence what to write', async () => {
   const screen = await open()
   await screen.press('some-day')

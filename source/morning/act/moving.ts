@@ -88,5 +88,7 @@ export const toDay = (desk: Desk, day: Day): Step => ({
 
 export function unfold(desk: Desk): Step {
   const page = { ...desk.page, withBullOpen: !desk.page.withBullOpen }
-  return { desk: { ...desk, page: pageOf(page.list, desk.book, page) } }
+  const { knownThen } = page
+  const laid = pageOf(page.list, desk.book, page)
+  return { desk: { ...desk, page: knownThen === undefined ? laid : { ...laid, knownThen } } }
 }

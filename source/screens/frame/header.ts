@@ -31,8 +31,7 @@ function titleLine(desk: Desk, cells: number, theme: Theme): Line {
     bit(` ${dot} `, 'rule'),
     bit(dateInWords(day), 'light'),
   ]
-  if (!showsToday(desk))
-    left.push(bit(` (${day > desk.now.day ? screenWords.ahead : screenWords.past})`, 'care'))
+  if (!showsToday(desk)) left.push(bit(` (${otherDay(desk)})`, 'care'))
   const right: Bit[] = [
     savedBit(desk.saving),
     bit(` ${dot} `, 'rule'),
@@ -40,6 +39,12 @@ function titleLine(desk: Desk, cells: number, theme: Theme): Line {
     bit(' '),
   ]
   return spread(left, right, cells, cut)
+}
+
+/** What a list of another day than today is. */
+export const otherDay = ({ page, now }: Desk): string => {
+  if (page.list.day > now.day) return screenWords.ahead
+  return page.knownThen === true ? screenWords.pastThen : screenWords.past
 }
 
 /** Saved or not is always in sight, and in words. */

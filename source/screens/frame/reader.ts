@@ -13,6 +13,7 @@ import { readerWords } from '../words/reader.ts'
 import { lastWords, screenWords, whenWords } from '../words/screen.ts'
 import { said } from './foot.ts'
 import type { Frame } from './frame.ts'
+import { otherDay } from './header.ts'
 
 /** Cells of a line: long, because a reader wraps nothing. */
 const CELLS = 200
@@ -49,7 +50,7 @@ function heading(desk: Desk): string {
     'read-only': screenWords.readOnly,
   }[state]
   const { day } = desk.page.list
-  const other = showsToday(desk) ? '' : `, ${day > desk.now.day ? screenWords.ahead : screenWords.past}`
+  const other = showsToday(desk) ? '' : `, ${otherDay(desk)}`
   return `${safeText(desk.book.farm.name)}, ${dateInWords(day)}${other}. ${saving}.`
 }
 

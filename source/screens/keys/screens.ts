@@ -64,6 +64,7 @@ export const screens: Readonly<Record<Place['at'], readonly Binding[]>> = {
       group: 'day',
     },
     { name: 'today', keys: ['t'], does: (desk) => ({ do: 'day', day: desk.now.day }), group: 'day' },
+    plain('known-then', ['T'], { do: 'known-then' }, { group: 'day' }),
     plain('some-day', ['d'], { do: 'slip', slip: 'day' }, { group: 'day' }),
     plain('initials', ['i'], { do: 'slip', slip: 'initials' }, { group: 'program' }),
     go,

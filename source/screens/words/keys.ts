@@ -109,6 +109,10 @@ export const keyWords = {
     help: 'The list of the day after: what will come, as far as is known today.',
   },
   today: { label: 'today', help: 'Back to today’s list.' },
+  'known-then': {
+    label: 'known then',
+    help: 'A past list as it was known at the end of its day, and as it is known now.',
+  },
   'some-day': { label: 'a date', help: 'The list of any date.' },
   initials: { label: 'initials', help: 'Changes the initials of who records.' },
   help: { label: 'help', help: 'This page.' },

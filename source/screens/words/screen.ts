@@ -14,6 +14,7 @@ export const screenWords = {
   readOnly: 'read only',
   ahead: 'still to come, to look at only',
   past: 'a past list',
+  pastThen: 'as it was known then',
   noInitials: 'no initials',
   nothing: 'Nothing to do on this list.',
   nothingWhy: 'Heats can still be recorded: type her number, then H.',
