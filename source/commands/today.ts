@@ -2,7 +2,7 @@
 import { type Day, isoDay, plusDays, readDay } from '../breeding/day.ts'
 import { minuteOf } from '../breeding/moment.ts'
 import { fault, type Outcome } from '../breeding/problem.ts'
-import { dateInZone, isZone } from '../herd/zone.ts'
+import { dateInZone, timeInZone } from '../herd/zone.ts'
 import type { Now } from '../morning/now.ts'
 
 /**
@@ -20,11 +20,7 @@ export const today = (zone: string, now: Date = new Date()): Day => isoDay(dateI
  */
 export const nowOn = (zone: string, now: Date = new Date()): Now => ({
   day: today(zone, now),
-  time: now.toLocaleTimeString('en-GB', {
-    hour: '2-digit',
-    minute: '2-digit',
-    timeZone: isZone(zone) ? zone : 'UTC',
-  }),
+  time: timeInZone(now, zone),
 })
 
 /**

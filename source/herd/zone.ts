@@ -18,6 +18,18 @@ export function dateInZone(instant: Date, zone: string): IsoDate {
   return `${parts.get('year')?.padStart(4, '0')}-${parts.get('month')}-${parts.get('day')}`
 }
 
+/**
+ * The clock on the wall at an instant in a time zone; in UTC where the zone is unknown to this computer.
+ *
+ * @example timeInZone(new Date('2026-05-28T04:15:00Z'), 'Europe/Dublin') // '05:15'
+ */
+export const timeInZone = (instant: Date, zone: string): string =>
+  instant.toLocaleTimeString('en-GB', {
+    hour: '2-digit',
+    minute: '2-digit',
+    timeZone: isZone(zone) ? zone : 'UTC',
+  })
+
 function formatFor(zone: string): Intl.DateTimeFormat {
   const found = formats.get(zone)
   if (found !== undefined) return found

@@ -43,6 +43,25 @@ test('everything can be recorded on her page', async () => {
   expect(screen.text).toContain('905: heat seen (standing), 05:15.')
 })
 
+test('her page says who recorded a fact and when, what it was before, and what was taken back', async () => {
+  const screen = await openOn(herd(), { now, by: 'MK' })
+  await screen.send('905\r')
+  await screen.press('heat-now')
+  expect(screen.line('recorded by MK')).toContain('recorded by MK, Thu 28 May 2026 05:15')
+  await screen.press('change-fact')
+  await screen.press('next-field', 'next-field')
+  await screen.press('turn-on')
+  await screen.press('accept')
+  expect(screen.line('in the place of')).toMatch(
+    /in the place of: heat seen \(standing\) \(2026-05-28\), recorded by MK, Thu/,
+  )
+  expect(screen.text).not.toContain('Taken back')
+  await screen.press('undo', 'undo')
+  await screen.press('last')
+  expect(screen.line('Taken back')).not.toBe('')
+  expect(screen.text).toContain('recorded by MK, Thu 28 May 2026 05:15; taken back by MK, Thu 28 May')
+})
+
 test('a long record is seen through a window, the pointer on one fact', async () => {
   const many = Array.from({ length: 40 }, (_, index) => heat(21 * (index + 1)))
   const screen = await openOn([...frame(), ...cow('7', 'Old', 1200, many)], { now, by: 'MK' })

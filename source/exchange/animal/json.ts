@@ -95,7 +95,7 @@ export function animalJson(book: HerdBook, standing: Standing, rates: Rates, row
     facts: animal.happenings
       .filter((happening) => happening.day <= standing.today)
       .map(({ fact }) => {
-        const { at, by, action, about, ...said } = fact
+        const { action, about, ...said } = fact
         return said
       }),
   }

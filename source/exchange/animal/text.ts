@@ -4,6 +4,7 @@ import { isoDay } from '../../breeding/day.ts'
 import type { Standing } from '../../breeding/standing.ts'
 import { dateInWords } from '../../words/dates.ts'
 import { factWords } from '../../words/facts.ts'
+import { recordedWords } from '../../words/recorded.ts'
 import { safeText } from '../../words/safe.ts'
 import type { animalJson } from './json.ts'
 
@@ -46,7 +47,9 @@ export function animalText(book: HerdBook, standing: Standing, known: ReturnType
     lines.push('', 'Straws', ...known.straws.map(strawLine))
   lines.push('', 'Facts')
   for (const { fact, day } of standing.animal.happenings) {
-    if (day <= standing.today) lines.push(`  ${fact.date} ${(fact.time ?? '').padEnd(7)} ${factWords(fact)}`)
+    if (day > standing.today) continue
+    const what = `  ${fact.date} ${(fact.time ?? '').padEnd(7)} ${factWords(fact)}`
+    lines.push(`${what} (recorded ${recordedWords(fact, book.farm.zone)})`)
   }
   return `${lines.join('\n')}\n`
 }

@@ -7,6 +7,7 @@ import { bit, type Line } from '../line.tsx'
 import type { Theme } from '../theme.ts'
 import { animalWords } from '../words/animal.ts'
 import { aboutOf, standingLines, strawLines, titleLines, whyLines } from './about.ts'
+import { recordedLines, takenBackLines } from './recorded.ts'
 import { cycleRuler } from './ruler.ts'
 import { happeningLine } from './timeline.ts'
 
@@ -15,6 +16,10 @@ export interface AnimalPage {
   readonly top: readonly Line[]
   /** Her facts, newest first. */
   readonly facts: readonly Line[]
+  /** Below the fact pointed at: who recorded it, and what it stands in the place of. */
+  readonly told: readonly Line[]
+  /** Below all of them: what was taken back. */
+  readonly takenBack: readonly Line[]
 }
 
 /** The lines of the page. */
@@ -33,7 +38,8 @@ export function animalPage(
     ...standingLines(about),
     ...strawLines(about),
   ]
-  const facts = animal.happenings.toReversed().map((happening, index): Line => {
+  const happenings = animal.happenings.toReversed()
+  const facts = happenings.map((happening, index): Line => {
     const pointed = index === place.pointer
     return [
       bit(pointed ? `${theme.signs.pointer} ` : '  ', 'light'),
@@ -41,5 +47,11 @@ export function animalPage(
     ]
   })
   const none: Line[] = [[bit(` ${animalWords.nothing}`, 'faint')]]
-  return { top: top.map((line) => [bit(' '), ...line]), facts: facts.length === 0 ? none : facts }
+  const pointed = happenings[place.pointer]
+  return {
+    top: top.map((line) => [bit(' '), ...line]),
+    facts: facts.length === 0 ? none : facts,
+    told: pointed === undefined ? [] : recordedLines(pointed, about),
+    takenBack: takenBackLines(animal, about),
+  }
 }

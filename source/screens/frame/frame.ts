@@ -102,11 +102,19 @@ function pageLines(desk: Desk, room: Room): PageLines {
   const animal = desk.book.animals.get(place.animal)
   if (animal === undefined) return { lines: [], furthest: 0, top: 0 }
   if (place.more !== undefined) return wholePage(moreLines(desk, animal, cells, theme), room, place.more)
-  const { top: about, facts } = animalPage(desk, animal, place, cells, theme)
+  const { top: about, facts, told, takenBack } = animalPage(desk, animal, place, cells, theme)
   const kept = about.slice(0, Math.max(0, height - LEAST_BODY))
   const rest = Math.max(0, height - kept.length)
-  const top = windowFrom(0, place.pointer, facts.length, rest)
-  return { lines: [...kept, ...facts.slice(top, top + rest)], furthest: facts.length - 1, top: 0 }
+  const body = [
+    ...facts.slice(0, place.pointer + 1),
+    ...told,
+    ...facts.slice(place.pointer + 1),
+    ...takenBack,
+  ]
+  const atEnd = place.pointer === facts.length - 1
+  const shown = place.pointer + told.length + (atEnd ? takenBack.length : 0)
+  const top = Math.min(windowFrom(0, shown, body.length, rest), place.pointer)
+  return { lines: [...kept, ...body.slice(top, top + rest)], furthest: facts.length - 1, top: 0 }
 }
 
 function listLines(desk: Desk, { cells, height, theme, before }: Room): PageLines {

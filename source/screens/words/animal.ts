@@ -1,10 +1,12 @@
 /** Words about one animal: where she belongs, why she is on the list, her cycle. */
 
 import { plusDays } from '../../breeding/day.ts'
+import type { AnimalFact } from '../../breeding/facts.ts'
 import type { ServiceEnd } from '../../breeding/figures/service-results.ts'
 import type { Row } from '../../breeding/list.ts'
 import type { Standing } from '../../breeding/standing.ts'
 import { shortDate } from '../../words/dates.ts'
+import { factWords } from '../../words/facts.ts'
 import { safeText } from '../../words/safe.ts'
 
 const days = (count: number): string => `${count} ${count === 1 ? 'day' : 'days'}`
@@ -51,6 +53,12 @@ export const animalWords = {
   heat: 'heat',
   checkFrom: (day: number): string => `check ${day}`,
   day: (count: number): string => `day ${count}`,
+  recorded: (who: string): string => `recorded ${who}`,
+  inPlaceOf: (was: AnimalFact, who: string): string =>
+    `in the place of: ${factWords(was)} (${was.date}), recorded ${who}`,
+  takenBack: 'Taken back',
+  recordedAndTakenBack: (recorded: string, back: string): string =>
+    `recorded ${recorded}; taken back ${back}`,
   nothing: 'Nothing is on record about her.',
   /** What her facts come to. */
   services: 'Services, the last first',
