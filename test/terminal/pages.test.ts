@@ -55,10 +55,10 @@ test('her page says who recorded a fact and when, what it was before, and what w
   expect(screen.line('in the place of')).toMatch(
     /in the place of: heat seen \(standing\) \(2026-05-28\), recorded by MK, Thu/,
   )
-  expect(screen.text).not.toContain('Taken back')
+  expect(screen.text).not.toContain('Struck out or')
   await screen.press('undo', 'undo')
   await screen.press('last')
-  expect(screen.line('Taken back')).not.toBe('')
+  expect(screen.line('Struck out or taken back')).not.toBe('')
   expect(screen.text).toContain('recorded by MK, Thu 28 May 2026 05:15; taken back by MK, Thu 28 May')
 })
 

@@ -144,7 +144,11 @@ test('a fact struck out on her page is taken back like anything else', async () 
   expect(screen.text).toContain('Strike this out?')
   await screen.press('agree')
   expect(screen.text).toContain('Struck out: 54: served by AI')
-  expect(screen.lines.filter((line) => line.includes('served by AI'))).toHaveLength(1)
+  const served = screen.lines.flatMap((line, at) => (line.includes('served by AI') ? [at] : []))
+  expect(served).toHaveLength(2)
+  expect(screen.lines.findIndex((line) => line.includes('Struck out or taken back'))).toBeLessThan(
+    served[0] ?? 0,
+  )
   await screen.press('undo')
   expect(screen.text).toContain('Taken back: 54: struck out, served by AI, S17 conventional')
   await saved(screen)

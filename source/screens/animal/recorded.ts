@@ -2,6 +2,7 @@
 import type { AnimalRecord, Happening } from '../../breeding/book.ts'
 import { isoDay } from '../../breeding/day.ts'
 import { placeOfWhat, type Struck, takenBackOf } from '../../morning/fact-history.ts'
+import { TAKEN_BACK } from '../../morning/history.ts'
 import { recordedWords } from '../../words/recorded.ts'
 import { bit, type Line } from '../line.tsx'
 import { cut } from '../width.ts'
@@ -36,7 +37,14 @@ function struckLines({ fact, by }: Struck, about: About): readonly Line[] {
   const happening = { fact, day: isoDay(fact.date), minute: 0, order: 0 }
   return [
     [bit('  '), ...happeningLine(happening, about).map((one) => ({ ...one, tone: 'faint' as const }))],
-    indented(animalWords.recordedAndTakenBack(recordedWords(fact, zone), recordedWords(by, zone)), about),
+    indented(
+      animalWords.recordedAndStruck(
+        recordedWords(fact, zone),
+        by.reason === TAKEN_BACK,
+        recordedWords(by, zone),
+      ),
+      about,
+    ),
   ]
 }
 

@@ -56,9 +56,9 @@ export const animalWords = {
   recorded: (who: string): string => `recorded ${who}`,
   inPlaceOf: (was: AnimalFact, who: string): string =>
     `in the place of: ${factWords(was)} (${was.date}), recorded ${who}`,
-  takenBack: 'Taken back',
-  recordedAndTakenBack: (recorded: string, back: string): string =>
-    `recorded ${recorded}; taken back ${back}`,
+  takenBack: 'Struck out or taken back',
+  recordedAndStruck: (recorded: string, undone: boolean, struck: string): string =>
+    `recorded ${recorded}; ${undone ? 'taken back' : 'struck out'} ${struck}`,
   nothing: 'Nothing is on record about her.',
   /** What her facts come to. */
   services: 'Services, the last first',
