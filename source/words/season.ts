@@ -173,8 +173,8 @@ const assumptionSentences: Readonly<Record<AssumptionCode, (values: Assumption['
   losses: ({ share, by }) =>
     `Of pregnancies known at 30 days ${percent(share)} are lost by day ${by}, few after it.`,
   'first-heats': () => 'Nine in ten cows are cycling about 40 days after calving, one in ten is late.',
-  'heats-served': ({ chances }) =>
-    `Every heat that is seen in the AI weeks is served, ${chances} times an animal at most.`,
+  'heats-served': ({ chances, from }) =>
+    `Every heat that is seen in the AI weeks is served, but none sooner than ${from} days after a service, and ${chances} times an animal at most.`,
   'straws-last': () => 'Straws of the planned kind do not run out.',
   'bulls-on-hand': ({ bulls, finds, openPerBull }) =>
     `The ${bulls === 1 ? 'one bull' : `${bulls} bulls`} on the farm find ${percent(finds)} of the heats as long as each has ${openPerBull} open animals or fewer.`,

@@ -56,6 +56,26 @@ export function daysToHeat(start: CycleStart, mean: number, rates: Rates): DaysT
 }
 
 /**
+ * Days to the next heat that is served, where a heat that comes too soon after a service is not: it passes, and the next
+ * one comes a cycle later.
+ *
+ * @param days to the next heat after the service, @param cycle days from a heat to the next
+ * @param from first day after the service that may be too soon, @param before the first that is not; 0 or more
+ * @returns entry d is the chance of d days; entries sum to what `days` sums to
+ * @example servedAfter(daysToHeat('service', 22, rates), daysToHeat('heat', 22, rates), 0, 18)[17] // 0
+ */
+export function servedAfter(days: DaysToHeat, cycle: DaysToHeat, from: number, before: number): DaysToHeat {
+  if (from >= before) return days
+  const served = [...days, ...new Array<number>(Math.max(0, before + cycle.length - days.length)).fill(0)]
+  for (let d = from; d < before; d += 1) {
+    const share = served[d] ?? 0
+    served[d] = 0
+    for (let e = 1; e < cycle.length; e += 1) served[d + e] = (served[d + e] ?? 0) + share * (cycle[e] ?? 0)
+  }
+  return served
+}
+
+/**
  * Mean days of the cycle of an animal.
  *
  * @param parity calvings; 0 is a maiden

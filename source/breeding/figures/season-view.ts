@@ -104,9 +104,7 @@ export class SeasonView {
 
   /** What the forecast rests on. */
   get assumptions(): readonly Assumption[] {
-    return this.forecast === undefined
-      ? []
-      : assumptionsOf(this.forecast, this.rates.rates, this.book.policy.chances)
+    return this.forecast === undefined ? [] : assumptionsOf(this.forecast, this.rates.rates, this.book.policy)
   }
 
   /** The closing weeks are over: nothing lies ahead. */

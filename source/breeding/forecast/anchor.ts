@@ -1,11 +1,11 @@
 /**
  * Where the forecast of an animal starts: pregnant since a day, or her next heat on one of some days.
  */
-import { type DaysToHeat, daysToHeat } from '../chances/cycle.ts'
+import { type DaysToHeat, daysToHeat, servedAfter } from '../chances/cycle.ts'
 import { survivalToAge } from '../chances/losses.ts'
 import { type Rates, serviceClass } from '../chances/rates.ts'
 import { normalDays } from '../statistics/normal.ts'
-import type { AnimalOutlook, Conception, SeasonDays } from './outlook.ts'
+import { type AnimalOutlook, type Conception, type SeasonDays, tooSoon } from './outlook.ts'
 
 export interface Start {
   /** First day that can bring a heat or a loss. */
@@ -80,7 +80,10 @@ export function startOf(
     case 'served': {
       const { day, by, gestation } = anchor
       const share = rates.conception[serviceClass(maiden, by)]
-      const heats = daysToHeat('service', cycleMean, rates)
+      const past = Math.max(0, season.today - day)
+      const until = by === 'natural' ? 0 : tooSoon(season, day)
+      const cycle = daysToHeat('heat', cycleMean, rates)
+      const heats = servedAfter(daysToHeat('service', cycleMean, rates), cycle, past, until)
       return { day: day + 1, heatsFrom: day, heats, conceived: { day, by, share, gestation, now: share } }
     }
     case 'heat':

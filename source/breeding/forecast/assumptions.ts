@@ -1,5 +1,6 @@
 /** What a forecast rests on, as codes with the numbers that matter; the words are made at the edge. */
 import type { Rates } from '../chances/rates.ts'
+import type { Policy } from '../policy.ts'
 import type { BlockForecast } from './block.ts'
 
 export const assumptionCodes = [
@@ -30,10 +31,11 @@ export interface Assumption {
 /**
  * The assumptions of a forecast, in the order that they are told.
  *
- * @param rates that it was made with, @param chances AI services that an animal gets
- * @example assumptionsOf(forecast, rates, 2)[0] // { code: 'conception-own', values: { rate: 0.567, services: 302 } }
+ * @param rates that it was made with, @param policy how often and how soon an animal is served again
+ * @example assumptionsOf(forecast, rates, book.policy)[0] // { code: 'conception-own', values: { rate: 0.567, services: 302 } }
  */
-export function assumptionsOf(forecast: BlockForecast, rates: Rates, chances: number): readonly Assumption[] {
+export function assumptionsOf(forecast: BlockForecast, rates: Rates, policy: Policy): readonly Assumption[] {
+  const { chances, watchFrom } = policy
   const { own, bulls, animals } = forecast
   const { held, failed, mean } = own.conception.cowConventional
   const services = held + failed
@@ -51,7 +53,7 @@ export function assumptionsOf(forecast: BlockForecast, rates: Rates, chances: nu
     { code: 'late-returns', values: { share: lateReturn.share } },
     { code: 'losses', values: { share: early?.lost ?? 0, by: early?.to ?? 0 } },
     { code: 'first-heats', values: {} },
-    { code: 'heats-served', values: { chances } },
+    { code: 'heats-served', values: { chances, from: watchFrom } },
     { code: 'straws-last', values: {} },
     ...withBull(forecast.lastBullDay > forecast.lastAiDay, bulls, { finds: bullFinds, openPerBull }),
     { code: 'nobody-comes-or-goes', values: { animals } },

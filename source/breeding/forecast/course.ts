@@ -1,12 +1,12 @@
 /**
  * The days of one animal's forecast: what a day's heats, services and losses do to the weights.
  */
-import { type DaysToHeat, daysToHeat } from '../chances/cycle.ts'
+import { type DaysToHeat, daysToHeat, servedAfter } from '../chances/cycle.ts'
 import { survivalByAge } from '../chances/losses.ts'
 import { type Rates, serviceClass } from '../chances/rates.ts'
 import type { StrawKind } from '../facts.ts'
 import { type Start, startOf } from './anchor.ts'
-import { type AnimalOutlook, type SeasonDays, type ServedBy, strawOn } from './outlook.ts'
+import { type AnimalOutlook, type SeasonDays, type ServedBy, strawOn, tooSoon } from './outlook.ts'
 import { emptyTrack, type Step, type StrawCount, spread, type Track } from './track.ts'
 
 /** What the days of the loop work on. */
@@ -17,6 +17,8 @@ export interface Course {
   readonly start: Start
   readonly afterHeat: DaysToHeat
   readonly afterService: DaysToHeat
+  /** The same to the next heat that is served, by the days after a service that are too soon; made when needed. */
+  readonly afterAi: DaysToHeat[]
   /** Day of the first entry of the tracks. */
   readonly from: number
   /** The next day of the loop. */
@@ -64,11 +66,19 @@ export function ruleOut({ from, rates, tracks, conceived }: Course, to: number, 
   }
 }
 
+/** Days to the next heat that is served. */
+function comesAgain(course: Course, day: number, by: ServedBy): DaysToHeat {
+  const { season, afterService, afterHeat, afterAi } = course
+  const until = by === 'natural' ? 0 : tooSoon(season, day)
+  afterAi[until] ??= servedAfter(afterService, afterHeat, 0, until)
+  return afterAi[until]
+}
+
 /** A service: some conceive, the others come again after it. */
 function serve(course: Course, track: Track, day: number, weight: number, by: ServedBy): void {
   const { animal, rates, from } = course
   const share = weight * rates.conception[serviceClass(animal.maiden, by)]
-  spread(track, day - from, weight - share, course.afterService)
+  spread(track, day - from, weight - share, comesAgain(course, day, by))
   const byDay = course.conceived[by] ?? new Array<number>(track.conceived.length).fill(0)
   course.conceived[by] = byDay
   byDay[day - from] = (byDay[day - from] as number) + share
@@ -135,6 +145,7 @@ export function begin(animal: AnimalOutlook, season: SeasonDays, rates: Rates): 
     start,
     afterHeat: daysToHeat('heat', animal.cycleMean, rates),
     afterService: daysToHeat('service', animal.cycleMean, rates),
+    afterAi: [],
     from,
     day: Math.min(start.day, season.today),
     tracks: [track],

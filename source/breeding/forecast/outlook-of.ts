@@ -42,6 +42,7 @@ export const seasonDaysOf = (season: Season, today: Day, policy: Policy): Season
   lastAiDay: season.aiEnd,
   lastBullDay: season.bullEnd,
   finalCheckDay: season.bullEnd + policy.finalCheckDays,
+  returnsFrom: policy.watchFrom,
   chances: policy.chances,
 })
 

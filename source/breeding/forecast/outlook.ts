@@ -23,6 +23,8 @@ export interface SeasonDays {
   readonly lastBullDay: number
   /** The check that finds the empty ones, 42 days after the bull's last day. */
   readonly finalCheckDay: number
+  /** In the weeks of AI a heat so many days after a service, or later, is served again; a sooner one is not. */
+  readonly returnsFrom: number
   /** AI services an animal gets, 1 or more. */
   readonly chances: number
 }
@@ -70,6 +72,10 @@ export interface AnimalOutlook {
   /** Days of gestation by what she is served with from today on. */
   readonly gestation: Readonly<Record<ServedBy, number>>
 }
+
+/** Days after an AI service before which a heat is not served again; from the bull's first day on he serves any. */
+export const tooSoon = ({ returnsFrom, lastAiDay }: SeasonDays, day: number): number =>
+  Math.min(returnsFrom, Math.max(0, lastAiDay + 1 - day))
 
 /**
  * The kind of straw planned for an animal.

@@ -1,5 +1,5 @@
 import { expect, test } from 'vitest'
-import { cycleMean, daysToHeat } from '../../../source/breeding/chances/cycle.ts'
+import { cycleMean, daysToHeat, servedAfter } from '../../../source/breeding/chances/cycle.ts'
 import { defaultRates } from '../../../source/breeding/chances/rates.ts'
 
 const sum = (values: readonly number[]): number => values.reduce((a, b) => a + b, 0)
@@ -33,4 +33,17 @@ test('98 % of plain cycles end on days 15-29', () => {
 
 test('maidens and first-calvers have the mean of the young', () => {
   expect([0, 1, 2, 7].map((parity) => cycleMean(parity, defaultRates))).toEqual([21, 21, 22, 22])
+})
+
+test('a heat too soon after a service passes, and the next comes a cycle later', () => {
+  const service = daysToHeat('service', 22, defaultRates)
+  const heat = daysToHeat('heat', 22, defaultRates)
+  const served = servedAfter(service, heat, 0, 18)
+  expect(sum(served)).toBeCloseTo(1, 12)
+  expect(sum(served.slice(0, 18))).toBe(0)
+  for (const d of [18, 22, 25]) expect(served[d]).toBeCloseTo(service[d] ?? 0, 7)
+  // On day 32 those that came on days 8-17 first, and were let pass.
+  const again = sum(Array.from({ length: 10 }, (_, i) => (service[8 + i] ?? 0) * (heat[24 - i] ?? 0)))
+  expect(served[32]).toBeCloseTo((service[32] ?? 0) + again, 7)
+  expect(servedAfter(service, heat, 20, 18)).toBe(service)
 })

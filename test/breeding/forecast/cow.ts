@@ -15,12 +15,13 @@ export const cow: AnimalOutlook = {
   gestation: { conventional: 280, sexed: 280, beef: 283, natural: 282 },
 }
 
-/** Six weeks of AI, three with the bull, seen from a morning. */
+/** Six weeks of AI, three with the bull, seen from a morning; heats soon after a service are served too. */
 export const seasonOn = (today: number): SeasonDays => ({
   today,
   lastAiDay: 41,
   lastBullDay: 62,
   finalCheckDay: 104,
+  returnsFrom: 0,
   chances: 2,
 })
 
