@@ -1,3 +1,4 @@
+import type { Day } from '../day.ts'
 import type { ServiceFact, SessionName } from '../facts.ts'
 import { type Figure, figureOf } from './figure.ts'
 import type { ServiceEnd, ServiceResult } from './service-results.ts'
@@ -7,11 +8,33 @@ export interface OrderedService extends ServiceResult {
   readonly order: number
 }
 
-/** The AI services of animals, each with its order. */
-export const aiServices = (animals: readonly (readonly ServiceResult[])[]): OrderedService[] =>
-  animals.flatMap((services) =>
-    services.filter(({ service }) => service.ai).map((result, i) => ({ ...result, order: i + 1 })),
+/** So many of the checked services were made by the day to which results are fair to both sides. */
+const CHECKED_SHARE = 0.9
+
+/** The day to which services were checked: of later ones only failures are known. Undefined before any check. */
+function checkedTo(services: readonly ServiceResult[]): Day | undefined {
+  const days = services
+    .filter(({ checked, service }) => checked && service.ai)
+    .map(({ service }) => service.day)
+  days.sort((a, b) => a - b)
+  return days[Math.ceil(CHECKED_SHARE * days.length) - 1]
+}
+
+/**
+ * The AI services of animals, each with its order. The end of those made after the services that were checked counts as
+ * unknown: their failures are known, their pregnancies are not yet.
+ */
+export function aiServices(animals: readonly (readonly ServiceResult[])[]): OrderedService[] {
+  const to = checkedTo(animals.flat())
+  return animals.flatMap((services) =>
+    services
+      .filter(({ service }) => service.ai)
+      .map((result, i) => {
+        const isFair = to !== undefined && result.service.day <= to
+        return { ...result, order: i + 1, end: isFair ? result.end : 'unknown' }
+      }),
   )
+}
 
 /** Younger services count as unknown: failures are known weeks before pregnancies, and would make any herd look bad. */
 const DAYS_OLD = 42

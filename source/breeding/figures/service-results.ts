@@ -3,7 +3,7 @@
  */
 import type { HerdBook } from '../book.ts'
 import { type BullPeriod, bullWeeks } from '../bull-period.ts'
-import type { Cycle, Service } from '../cycle.ts'
+import type { Check, Cycle, Service } from '../cycle.ts'
 import type { Day } from '../day.ts'
 import { gestationDays } from '../gestation.ts'
 import { conceptionOf, countsFor } from '../pregnancy.ts'
@@ -17,6 +17,8 @@ export interface ServiceResult {
   readonly cycle: Cycle
   readonly service: Service
   readonly end: ServiceEnd
+  /** A check that counts for it, or a calving, has spoken, whatever it said. */
+  readonly checked: boolean
 }
 
 /** A calving so many days around the due date of a service is its calving. */
@@ -31,32 +33,52 @@ export function periodsOfCycle(standing: Standing, book: HerdBook, cycle: Cycle)
   return bullWeeks(book.seasons.get(standing.block) ?? [])
 }
 
-/** The services of a cycle that a pregnant result or a calving belongs to. */
-function heldIn(
-  standing: Standing,
-  book: HerdBook,
-  cycle: Cycle,
-  calved: Day | undefined,
-): readonly Service[] {
+/** What the pregnant results and the calving of a cycle say of its services. */
+interface Found {
+  /** Those that one of them belongs to. */
+  readonly held: readonly Service[]
+  /** The last day on which she conceived by a pregnant result. */
+  readonly conceived: Day | undefined
+}
+
+const nothing: Found = { held: [], conceived: undefined }
+
+/** A foetal age within so many days of a service tells it from a bull that came after it. */
+const AGE_WITHIN = 7
+
+const agrees = ({ day, fact }: Check, service: Service): boolean =>
+  fact.foetalAge !== undefined && Math.abs(day - fact.foetalAge - service.day) <= AGE_WITHIN
+
+function foundIn(standing: Standing, book: HerdBook, cycle: Cycle, calved: Day | undefined): Found {
   const checks = cycle.checks.filter(({ fact }) => fact.result === 'pregnant')
-  if (checks.length === 0 && calved === undefined) return []
+  if (checks.length === 0 && calved === undefined) return nothing
   const held: Service[] = []
   const periods = checks.length === 0 ? [] : periodsOfCycle(standing, book, cycle)
-  const found = checks.map((check) => conceptionOf(cycle, check, periods, book.policy))
-  for (const conception of found)
-    if (conception?.service !== undefined && !conception.aiOrBull) held.push(conception.service)
-  if (found.length > 0 || calved === undefined) return held
+  let conceived: Day | undefined
+  for (const check of checks) {
+    const conception = conceptionOf(cycle, check, periods, book.policy)
+    if (conception === undefined) continue
+    const { day, service, aiOrBull } = conception
+    if (conceived === undefined || day > conceived) conceived = day
+    if (service !== undefined && (!aiOrBull || agrees(check, service))) held.push(service)
+  }
+  if (checks.length > 0 || calved === undefined) return { held, conceived }
   const early = (service: Service): number =>
     service.day +
     gestationDays(service.sire === undefined ? {} : sireOf(book, service.sire), service.maiden, book.policy) -
     calved
   const [nearest] = cycle.services.toSorted((a, b) => Math.abs(early(a)) - Math.abs(early(b)))
   if (nearest !== undefined && Math.abs(early(nearest)) <= CALVING_WITHIN) held.push(nearest)
-  return held
+  return { held, conceived }
 }
 
-/** Checked empty to it, or a sure heat or a service 18 days or more later. */
-function hasFailed({ cycle, service, standing }: Omit<ServiceResult, 'end'>, { policy }: HerdBook): boolean {
+/** Checked empty to it, or a sure heat, a service or a conception 18 days or more later. */
+function hasFailed(
+  { cycle, service, standing }: Omit<ServiceResult, 'end'>,
+  conceived: Day | undefined,
+  { policy }: HerdBook,
+): boolean {
+  if (conceived !== undefined && conceived - service.day >= policy.watchFrom) return true
   for (const heat of cycle.heats) {
     if (heat.service === service) continue
     const { service: other, sureOn } = heat
@@ -73,11 +95,12 @@ function resultsIn(standing: Standing, book: HerdBook, place: number): readonly 
   if (cycle === undefined || cycle.services.length === 0) return []
   const next = cycles[place + 1]
   const calved = next?.openedBy === 'calving' && next.opened !== today ? next.opened : undefined
-  const held = heldIn(standing, book, cycle, calved)
+  const { held, conceived } = foundIn(standing, book, cycle, calved)
   return cycle.services.map((service) => {
-    const failed = !held.includes(service) && hasFailed({ standing, cycle, service }, book)
-    const end = held.includes(service) ? 'held' : failed ? 'failed' : 'unknown'
-    return { standing, cycle, service, end }
+    const checked = calved !== undefined || cycle.checks.some((one) => countsFor(one, service, book.policy))
+    const asked = { standing, cycle, service, checked }
+    if (held.includes(service)) return { ...asked, end: 'held' }
+    return { ...asked, end: hasFailed(asked, conceived, book) ? 'failed' : 'unknown' }
   })
 }
 
@@ -101,7 +124,7 @@ const known = new WeakMap<Standing, readonly ServiceResult[]>()
 /**
  * How each service of an animal ended, as known on the morning of the standing's day: facts of the day itself say
  * nothing yet. Held: a pregnant result belongs to it, or without any such result a calving within 12 days of its due
- * date. Where a bull may as well be the sire, it is not known. Found once for a standing and kept.
+ * date. Where a bull may as well be the sire and no foetal age tells, it is not known. Found once for a standing and kept.
  *
  * @returns in order of day, all cycles
  * @example serviceResults(standing, book).map(({ end }) => end) // ['failed', 'held']

@@ -46,6 +46,23 @@ test('services by class, with those of unknown end beside', () => {
   })
 })
 
+test('to AI or to a bull: the foetal age tells; without one it is not known', () => {
+  const told = (age?: number) => {
+    const found = pregnant(80, age === undefined ? {} : { foetalAge: age })
+    const { held, failed, unknown } = counted(110, cow(calved, service(35), found)).services.cowConventional
+    return [held, failed, unknown]
+  }
+  expect([44, 38, 52].map(told)).toEqual([
+    [1, 0, 0],
+    [1, 0, 0],
+    [1, 0, 0],
+  ])
+  expect(told()).toEqual([0, 0, 1])
+  // In calf since day 53, to the bull: the service of day 35 failed. A day earlier it is not known.
+  expect(told(27)).toEqual([0, 1, 0])
+  expect(told(28)).toEqual([0, 0, 1])
+})
+
 test('services count from 42 days to 24 months', () => {
   const one = cow(calved, service(2), service(23))
   const failed = (s: number) => counted(s, one).services.cowConventional.failed

@@ -64,25 +64,30 @@ test('pace goes as far as the days that are over', () => {
 
 test('conception by order and kind, of services 42 days old with a result', () => {
   const { conception, conceptionBy, servicesPerPregnancy } = figuresAt(140, herd)
-  expect(told(conception)).toBe('4/7 ?2')
-  expect(conceptionBy.order.map(({ key, figure }) => `${key} ${told(figure)}`)).toEqual([
-    '1 3/6 ?1',
-    '2 1/1 ?1',
-  ])
+  expect(told(conception)).toBe('4/8 ?1')
+  expect(conceptionBy.order.map(({ key, figure }) => `${key} ${told(figure)}`)).toEqual(['1 3/6 ?1', '2 1/2'])
   expect(conceptionBy.straw.map(({ key, figure }) => `${key} ${told(figure)}`)).toEqual([
-    'conventional 3/5 ?2',
+    'conventional 3/6 ?1',
     'sexed 1/2',
   ])
   expect(conceptionBy.inseminator.map(({ key }) => key)).toEqual([undefined, 'OB'])
   expect(conceptionBy.session.map(({ key }) => key)).toEqual([undefined, 'evening'])
   expect(conceptionBy.sire.map(({ key }) => key)).toEqual(['S1', 'S2'])
   expect(conceptionBy.parity.map(({ key }) => key)).toEqual(['0', '2'])
-  expect(servicesPerPregnancy).toEqual({ services: 7, pregnancies: 4, ratio: 1.75 })
+  expect(servicesPerPregnancy).toEqual({ services: 8, pregnancies: 4, ratio: 2 })
 })
 
 test('early in the season failures alone are known, and are not shown as a rate', () => {
   expect(told(figuresAt(35, herd).conception)).toBe('0/0 ?9')
   expect(figuresAt(35, herd).conception.percent).toBeUndefined()
+})
+
+test('services after those that were checked count on neither side', () => {
+  const early = Array.from({ length: 10 }, (_, i) => cow(calved, service(i), pregnant(45)))
+  const late = [cow(calved, service(15), heat(36)), cow(calved, service(15))]
+  expect(told(figuresAt(60, [...early, ...late]).conception)).toBe('9/9 ?3')
+  const scanned = late.map((one) => ({ ...one, happenings: [...one.happenings, empty(58)] }))
+  expect(told(figuresAt(60, [...early, ...scanned]).conception)).toBe('10/12')
 })
 
 test('non-return at 24 and 56 days, without those that left', () => {
