@@ -1,4 +1,5 @@
 /** The sweep bulls: turned out on the day after the last AI, taken out when their weeks are over. */
+import { dayIso, isoDay } from '../../source/breeding/day.ts'
 import type { Animal } from './animal.ts'
 import { isMaiden } from './animal.ts'
 import { type Farm, ofBlock, tell } from './farm.ts'
@@ -26,6 +27,18 @@ export function turnOut(farm: Farm, plan: Plan): void {
 export function takeOut(farm: Farm, plan: Plan): void {
   const action = farm.recorder.action()
   for (const animal of ofBlock(farm, plan.block)) leavesBull(farm, animal, action)
+}
+
+/** A bull is sold in the spring after his last season. */
+export function bullsLeave(farm: Farm): void {
+  for (const { code, to = 0 } of sweepBulls) {
+    const about = farm.bulls.get(code)
+    if (about === undefined || farm.day !== isoDay(`${to + 1}-04-01`)) continue
+    farm.recorder.record(
+      { about, date: dayIso(farm.day), kind: 'left', reason: 'sold' },
+      { day: farm.day, minute: 11 * 60, by: people.farmer },
+    )
+  }
 }
 
 function leavesBull(farm: Farm, animal: Animal, action: string): void {

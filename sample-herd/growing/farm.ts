@@ -41,6 +41,8 @@ export interface Farm {
   readonly animals: Animal[]
   readonly calves: Calf[]
   readonly shelves: Shelf[]
+  /** Ids of the sweep bulls by their codes. */
+  readonly bulls: Map<string, string>
   waiting: Waiting[]
   nextNumber: number
 }

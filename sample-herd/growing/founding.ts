@@ -36,9 +36,12 @@ export function enterBull(farm: Farm, bull: Bull): void {
     Hereford: 'HER',
     'Belgian Blue': 'BBL',
   }
+  const id = farm.random.id()
+  const works = sweepBulls.includes(bull)
+  if (works) farm.bulls.set(bull.code, id)
   farm.recorder.record(
     {
-      about: farm.random.id(),
+      about: id,
       date: dayIso(farm.day),
       kind: 'animal',
       number: bull.code,
@@ -47,6 +50,7 @@ export function enterBull(farm: Farm, bull: Bull): void {
       sex: 'M',
       born: bull.born,
       breed: bull.breed,
+      ...(works ? { ready: true } : {}),
       ...(bull.sire === undefined ? {} : { sire: bull.sire }),
       ...(bull.dam === undefined ? {} : { dam: bull.dam }),
       ...(bull.easyCalving === undefined ? {} : { easyCalving: bull.easyCalving }),

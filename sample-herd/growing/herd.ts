@@ -1,6 +1,7 @@
 /** Grows the herd day by day, from the first page of its book to the morning that it is shown on. */
 import { type Day, isoDay, plusDays } from '../../source/breeding/day.ts'
 import type { Fact } from '../../source/breeding/facts.ts'
+import { bullsLeave } from './bulls.ts'
 import type { Farm } from './farm.ts'
 import { AUTUMN_SCAN, enterBull, foundFarm, scanFoundlings } from './founding.ts'
 import { heatsOf } from './heats.ts'
@@ -38,6 +39,7 @@ export function growHerd(seed: number = SEED): Fact[] {
     animals: [],
     calves: [],
     shelves: [],
+    bulls: new Map(),
     waiting: [],
     nextNumber: FIRST_NUMBER,
   }
@@ -55,6 +57,7 @@ function oneDay(farm: Farm): void {
   for (const bull of [...aiSires, ...sweepBulls]) {
     if ((bull.from ?? 0) > 2023 && farm.day === isoDay(`${bull.from}-04-08`)) enterBull(farm, bull)
   }
+  bullsLeave(farm)
   if (farm.day === AUTUMN_SCAN) scanFoundlings(farm)
   for (const animal of farm.animals) {
     if (animal.gone) continue
