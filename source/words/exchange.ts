@@ -96,6 +96,8 @@ const fileSentences: Sentences = {
   'csv-encoding':
     'the file is not written in UTF-8; it was read as {encoding}. Look whether the names are right.',
   'column-unknown': 'column "{column}" is not known and was left out.',
+  'cell-matched': (values) =>
+    `column ${text(values, 'column')}: "${text(values, 'word')}" was read as ${text(values, 'read')}, ${values.count === 1 ? 'once' : `${text(values, 'count')} times`}.`,
   'column-matched': 'column "{found}" was read as {column}.',
   'dates-read': (values) =>
     `dates were read ${text(values, 'form')}: "${text(values, 'value')}" is ${day(values, 'date')}.`,

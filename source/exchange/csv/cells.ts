@@ -94,10 +94,13 @@ export const yesNo: Cell<boolean> = {
   write: (value) => (value ? 'yes' : 'no'),
 }
 
-/** A date of the calendar. Another form than YYYY-MM-DD is offered with what it would mean. */
+/** What spreadsheets put behind a date that has no time. */
+const midnight = /[ T]0?0:00(:00(\.0+)?)?$/
+
+/** A date of the calendar, with a midnight behind it or without. Another form than YYYY-MM-DD is offered with what it would mean. */
 export const date: Cell<string> = {
   read: (cell, form) => {
-    const plain = cell.trim()
+    const plain = cell.trim().replace(midnight, '')
     const value = readDate(plain, form)
     if (value !== undefined) return { value }
     if (form !== undefined || !isOtherForm(plain)) return refused('cell-date', { value: cell })

@@ -11,6 +11,9 @@ export interface Column {
   readonly cell: Cell
   /** The file must have this column. */
   readonly required?: true
+  /** Other names that it is known under in the trade, and other words for what stands in it. */
+  readonly also?: readonly string[]
+  readonly words?: Readonly<Record<string, string>>
 }
 
 export const column = (name: string, cell: Cell, field: string = name): Column => ({ name, field, cell })
@@ -23,11 +26,30 @@ export interface Layout {
   readonly notices: readonly Problem[]
 }
 
-/** The letters and digits of a name, so that `Foetal Age` and `foetal_age` are one. */
-const plain = (name: string): string => name.toLowerCase().replace(/[^\p{L}\p{N}]/gu, '')
+/**
+ * The letters and digits of a name, so that `Foetal Age` and `foetal_age` are one.
+ *
+ * @example plain('Foetal Age') // 'foetalage'
+ */
+export const plain = (name: string): string => name.toLowerCase().replace(/[^\p{L}\p{N}]/gu, '')
+
+/** The column that each header means: by its own name, else by another one, where no header bears its own. */
+function columnByPlace(
+  header: readonly string[],
+  columns: readonly Column[],
+): readonly (Column | undefined)[] {
+  const own = header.map(
+    (name) =>
+      columns.find((each) => each.name === name) ?? columns.find((each) => plain(each.name) === plain(name)),
+  )
+  return header.map((name, place) => {
+    const other = columns.find((each) => each.also?.some((also) => plain(also) === plain(name)))
+    return own[place] ?? (other === undefined || own.includes(other) ? undefined : other)
+  })
+}
 
 /**
- * Finds the columns of a table in the header of a file. Order is free, spelling is taken kindly and shown, unknown
+ * Finds the columns of a table in the header of a file. Order is free, another spelling or name is taken kindly and shown, unknown
  * columns are named and left out.
  *
  * @returns the layout, or the problems of the file: csv-column-twice, csv-column-missing
@@ -37,16 +59,16 @@ export function layoutOf(sheet: Sheet, columns: readonly Column[]): Outcome<Layo
   const notices: Problem[] = []
   const faults: Problem[] = []
   const header = `${sheet.path}:1`
+  const named = columnByPlace(sheet.header, columns)
   for (const [place, name] of sheet.header.entries()) {
-    const found =
-      columns.find((each) => each.name === name) ?? columns.find((each) => plain(each.name) === plain(name))
+    const found = named[place]
     if (found === undefined) {
       if (name.trim() !== '') notices.push(notice('column-unknown', header, { column: name }))
     } else if (places.some((other) => other.column === found)) {
       faults.push(fault('csv-column-twice', header, { column: found.name }))
     } else {
       places.push({ column: found, place })
-      if (found.name !== name)
+      if (found.name !== name.trim().toLowerCase())
         notices.push(notice('column-matched', header, { column: found.name, found: name }))
     }
   }

@@ -1,6 +1,7 @@
 /** The rows of a sheet as values. */
 import { fault, notice, type Outcome, type Problem } from '../../../breeding/problem.ts'
-import { type Column, layoutOf } from '../columns.ts'
+import type { Read } from '../cells.ts'
+import { type Column, layoutOf, plain } from '../columns.ts'
 import { type DateForm, dateForms, isOtherForm, readDate } from '../date-forms.ts'
 import type { Sheet } from '../reading.ts'
 import { counted, type Progress } from './progress.ts'
@@ -42,6 +43,7 @@ export function readRows(
   const { places, notices } = layout.value
   const rows: TableRow[] = []
   const refused: Problem[] = []
+  const understood: Understood = new Map()
   const done = counted(progress, 'reading', sheet.rows.length)
   for (const { line, cells } of sheet.rows) {
     done(1)
@@ -51,7 +53,7 @@ export function readRows(
       ? fault('row-header', path)
       : cells.slice(sheet.header.length).some((cell) => cell.trim() !== '')
         ? fault('row-long', path, { cells: cells.length, columns: sheet.header.length })
-        : readCells(cells, places, form, path, given)
+        : readCells(cells, places, form, path, given, understood)
     if (problem === undefined) rows.push({ path, given, asRecorded: given.id !== undefined })
     else refused.push(problem)
   }
@@ -61,7 +63,12 @@ export function readRows(
       path: sheet.path,
       rows,
       refused,
-      notices: [...encodingNotice(sheet), ...notices, ...dateNotices(sheet, places, form)],
+      notices: [
+        ...encodingNotice(sheet),
+        ...notices,
+        ...wordNotices(sheet, understood),
+        ...dateNotices(sheet, places, form),
+      ],
     },
   }
 }
@@ -74,6 +81,7 @@ function readCells(
   form: DateForm | undefined,
   path: string,
   given: Record<string, unknown>,
+  understood: Understood,
 ): Problem | undefined {
   const number = cells[places.find(({ column }) => column.name === 'number')?.place ?? -1]?.trim()
   for (const { column, place } of places) {
@@ -82,12 +90,35 @@ function readCells(
       if (column.required) return fault('cell-missing', path, { column: column.name }, number)
       continue
     }
-    const read = column.cell.read(cell, form)
+    const read = kindlyRead(column, cell, form, understood)
     if ('value' in read) given[column.field] = read.value
     else return fault(read.refused, path, { column: column.name, ...read.values }, number)
   }
   return undefined
 }
+
+/** Other words that stood in cells, by column and word: what they were read as, and how often. */
+type Understood = Map<string, { column: string; word: string; read: string; count: number }>
+
+/** What a cell says, in the words of the table or in another one of the trade, which is then remembered. */
+function kindlyRead(
+  { cell, name, words = {} }: Column,
+  typed: string,
+  form: DateForm | undefined,
+  understood: Understood,
+): Read<unknown> {
+  const read = cell.read(typed, form)
+  if ('value' in read) return read
+  const [, meant] = Object.entries(words).find(([word]) => plain(word) === plain(typed)) ?? []
+  if (meant === undefined) return read
+  const key = JSON.stringify([name, typed.trim()])
+  const known = understood.get(key) ?? { column: name, word: typed.trim(), read: meant, count: 0 }
+  understood.set(key, { ...known, count: known.count + 1 })
+  return cell.read(meant, form)
+}
+
+const wordNotices = (sheet: Sheet, understood: Understood): Problem[] =>
+  [...understood.values()].map((values) => notice('cell-matched', sheet.path, values))
 
 const isHeader = (cells: readonly string[], header: readonly string[]): boolean =>
   header.every((name, place) => name.trim() === (cells[place] ?? '').trim())
