@@ -1,4 +1,5 @@
 import fc from 'fast-check'
+import ICAL from 'ical.js'
 import { expect, test } from 'vitest'
 import { openBook } from '../../../source/breeding/book.ts'
 import { isoDay, plusDays } from '../../../source/breeding/day.ts'
@@ -84,6 +85,39 @@ test('a calendar as RFC 5545 asks for it', () => {
     expect(event.UID).toMatch(/^[0-9a-f]{32}@dawnlist$/)
   }
   expect(new Set(events.map(({ UID }) => UID)).size).toBe(events.length)
+})
+
+/** Events as the library ical.js reads them, an implementation of RFC 5545 that is not ours. */
+const readByLibrary = (text: string): readonly ICAL.Event[] =>
+  new ICAL.Component(ICAL.parse(text)).getAllSubcomponents('vevent').map((event) => new ICAL.Event(event))
+
+test('a library of others reads the same events: dates of whole days, names, long and odd texts', () => {
+  const block = 'früh, „spät“; \\ x 中'.repeat(9)
+  const text = calendar([season('2026-05-01', { block, scanDates: ['2026-07-20'] }), season('2027-05-01')])
+  const events = readByLibrary(text)
+  const ours = eventsOf(text)
+  expect(events).toHaveLength(ours.length)
+  for (const [place, event] of events.entries()) {
+    expect(event.startDate.isDate).toBe(true)
+    expect(event.startDate.toString().replaceAll('-', '')).toBe(ours[place]?.['DTSTART;VALUE=DATE'])
+    expect(event.duration.toSeconds()).toBe(24 * 60 * 60)
+    expect(event.uid).toBe(ours[place]?.UID)
+    expect(event.summary).toBe(ours[place]?.SUMMARY)
+  }
+  const start = events.find(({ summary }) => summary === `${block} block: mating starts`)
+  expect(start?.startDate.toString()).toBe('2026-05-01')
+})
+
+test('whatever a block is called, a library of others reads its name back', () => {
+  fc.assert(
+    fc.property(fc.string({ unit: 'grapheme', minLength: 1, maxLength: 120 }), (name) => {
+      const block = name.replace(/\p{Cc}/gu, '')
+      const [event] = readByLibrary(calendar([season('2026-05-01', { block })]))
+      expect(event?.summary).toBe(eventsOf(calendar([season('2026-05-01', { block })]))[0]?.SUMMARY)
+      expect(event?.summary).toContain(block)
+    }),
+    { numRuns: 60 },
+  )
 })
 
 test('the same herd makes the same bytes, and a season that is moved keeps the names of its events', () => {

@@ -4,10 +4,15 @@ import { join } from 'node:path'
 import { fileURLToPath } from 'node:url'
 import { Ajv, type ValidateFunction } from 'ajv'
 
-const folder =
-  process.env.ADE_SCHEMAS ??
-  fileURLToPath(new URL('../../../../../shared/standards/icar-ade', import.meta.url))
+/** The folder of the standard: named by ADE_SCHEMAS, else `standards/icar-ade` in a folder beside the repository's. */
+function standardFolder(): string {
+  if (process.env.ADE_SCHEMAS !== undefined) return process.env.ADE_SCHEMAS
+  const around = fileURLToPath(new URL('../../../../../', import.meta.url))
+  const beside = readdirSync(around).map((name) => join(around, name, 'standards', 'icar-ade'))
+  return beside.find((path) => existsSync(path)) ?? ''
+}
 
+const folder = standardFolder()
 export const schemasPresent = existsSync(join(folder, 'resources', 'icarResource.json'))
 if (!schemasPresent)
   process.stdout.write(
