@@ -1,4 +1,5 @@
 /** The first screen, where no herd was named and none was opened before. */
+import { existsSync } from 'node:fs'
 import { mkdir, readFile, writeFile } from 'node:fs/promises'
 import { dirname, join, resolve } from 'node:path'
 import type { Fact, NewFact } from '../breeding/facts.ts'
@@ -6,6 +7,7 @@ import type { Problem } from '../breeding/problem.ts'
 import { createHerdFile } from '../herd/create.ts'
 import { asFacts } from '../herd/recording.ts'
 import { thisComputer } from '../herd/store/environment.ts'
+import { tableFields } from '../morning/forms/new-herd.ts'
 import type { Wish } from '../morning/welcome.ts'
 import { sentence } from '../words/index.ts'
 import type { Shell } from './command.ts'
@@ -46,6 +48,7 @@ export async function firstScreen(shell: Shell, ascii: boolean) {
   return openFirstScreen({
     now: nowOn(zone),
     zone,
+    tables: tablesHere(process.cwd()),
     theme: themeFor({ colours: wantsColours(shell.env), ascii: ascii || asciiOnly(shell.env) }),
     deeds: deeds(),
     stdin: process.stdin,
@@ -53,6 +56,14 @@ export async function firstScreen(shell: Shell, ascii: boolean) {
     platform: process.platform,
   })
 }
+
+/** Tables of the usual names that lie in the folder, for the form to begin with. */
+const tablesHere = (folder: string): Record<string, string> =>
+  Object.fromEntries(
+    tableFields
+      .filter((table) => existsSync(join(folder, `${table}.csv`)))
+      .map((table) => [`table-${table}`, `${table}.csv`]),
+  )
 
 function deeds() {
   let agreed: { file: string; facts: readonly NewFact[] } | undefined

@@ -19,6 +19,8 @@ export interface Welcome {
   readonly now: Now
   /** Time zone of this computer, to begin with. */
   readonly zone: string
+  /** Tables that lie in the folder, by the name of their field: the form begins with them. */
+  readonly tables: Values
   readonly pointer: number
   readonly form: OpenForm | undefined
   /** What tables would record, line by line; Enter records it. */
@@ -48,9 +50,10 @@ export interface WelcomeStep {
   readonly record?: true
 }
 
-export const openWelcome = (now: Now, zone: string): Welcome => ({
+export const openWelcome = (now: Now, zone: string, tables: Values = {}): Welcome => ({
   now,
   zone,
+  tables,
   pointer: 0,
   form: undefined,
   report: undefined,
@@ -111,5 +114,6 @@ function chosen(welcome: Welcome): WelcomeStep {
   if (choice === 'sample') return { welcome, wish: { is: 'sample' } }
   const { now } = welcome
   const setting = { book: openBook([]), now, by: undefined, date: dayIso(now.day) }
-  return { welcome: { ...welcome, form: openHerdForm(choice, setting, { zone: welcome.zone }), wrong: [] } }
+  const values = { zone: welcome.zone, ...(choice === 'new-from-tables' ? welcome.tables : {}) }
+  return { welcome: { ...welcome, form: openHerdForm(choice, setting, values, 'farm-name'), wrong: [] } }
 }

@@ -27,7 +27,7 @@ test('a new herd: the form begins with the zone of the computer, and says what i
 })
 
 test('a new herd: the farm is read', () => {
-  const named = after(first, down, choose, next, type('Long Acre'))
+  const named = after(first, down, choose, type('Long Acre'))
   expect(actWelcome(named, choose).wish).toMatchObject({
     is: 'herd',
     tables: false,
@@ -47,14 +47,14 @@ test.each([
   ['Europe/Dublin', '05:30 10:00 15:30', 'milkings', 'form-milkings'],
   ['Europe/Dublin', 'noon', 'milkings', 'form-milkings'],
 ])('a new herd: zone %s, milkings %s is refused at the %s', (zone, milkings, field, code) => {
-  const typed = after(first, down, choose, next, type('Long Acre'), next, type(zone), next, type(milkings))
+  const typed = after(first, down, choose, type('Long Acre'), next, type(zone), next, type(milkings))
   const refused = actWelcome(typed, choose)
   expect(refused.wish).toBeUndefined()
   expect(refused.welcome.form?.wrong[field]?.code).toBe(code)
 })
 
 test('from tables: one must be named; the report is shown, agreed to or left', () => {
-  const form = after(first, down, down, choose, next, type('Long Acre'))
+  const form = after(first, down, down, choose, type('Long Acre'))
   expect(actWelcome(form, choose).welcome.form?.wrong['table-animals']?.code).toBe('form-no-table')
   const named = after(form, next, next, next, type('animals.csv'))
   expect(actWelcome(named, choose).wish).toMatchObject({
@@ -74,4 +74,11 @@ test('what went wrong is shown until something is typed', () => {
   const failed = after(first, down, choose, { do: 'wrong', sentences: ['herd.json is there already.'] })
   expect(failed.wrong).toEqual(['herd.json is there already.'])
   expect(after(failed, type('x')).wrong).toEqual([])
+})
+
+test('tables of the usual names that lie in the folder stand in the form', () => {
+  const found = openWelcome(first.now, 'Europe/Dublin', { 'table-animals': 'animals.csv' })
+  const values = after(found, down, down, choose).form?.values
+  expect(values).toMatchObject({ 'table-animals': 'animals.csv', 'table-facts': '' })
+  expect(after(found, down, choose).form?.values).not.toHaveProperty('table-animals')
 })

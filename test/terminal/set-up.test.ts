@@ -2,7 +2,7 @@ import { afterEach, describe, expect, test } from 'vitest'
 import { openBook } from '../../source/breeding/book.ts'
 import { dayIso } from '../../source/breeding/day.ts'
 import { golden } from './support/golden.ts'
-import { herd, now } from './support/herd.ts'
+import { cow, herd, now } from './support/herd.ts'
 import { closeAll, openOn, type Screen } from './support/screen.ts'
 
 afterEach(closeAll)
@@ -84,6 +84,46 @@ describe('seasons', () => {
     expect(screen.text).toContain('Fri 23 Oct 2026')
   })
 
+  test('each start follows the other while it is typed, and Enter without a change records nothing', async () => {
+    const screen = await seasons()
+    const { length } = screen.session.desk.log
+    await screen.press('change-entry', 'accept')
+    expect(screen.text).toContain('Nothing was changed')
+    expect(screen.session.desk.log).toHaveLength(length)
+    await screen.press('add-entry', 'next-field')
+    await retype(screen, '23 oct 2026')
+    expect(screen.line('Calving from')).toContain('Sun 1 Aug 2027')
+    await screen.press('next-field')
+    await retype(screen, '2 aug 2027')
+    expect(screen.line('Mating start')).toContain('Sat 24 Oct 2026')
+    // What is no date leaves the other as it is.
+    await retype(screen, 'soon')
+    expect(screen.line('Mating start')).toContain('Sat 24 Oct 2026')
+    await screen.press('accept')
+    expect(screen.text).toContain('soon')
+  })
+
+  test('blocks that animals are said to be of are offered, as they are written', async () => {
+    const screen = await openOn([...herd(), ...cow('880', 'Wren', 90, [], { block: 'Winter' })], {
+      now,
+      by: 'MK',
+    })
+    await screen.press('go', 'go-set-up', 'next-part', 'add-entry')
+    await retype(screen, 'winter')
+    await screen.press('next-field')
+    await retype(screen, '2026-10-23')
+    await screen.press('accept')
+    expect([...book(screen).seasons.keys()]).toContain('Winter')
+    expect([...book(screen).seasons.keys()]).not.toContain('winter')
+  })
+
+  test('below a season: the last day of AI, the days of the bull, calving, visits', async () => {
+    const screen = await seasons()
+    expect(screen.text).toContain('AI until Thu 11 Jun 2026.')
+    expect(screen.text).toContain('The bull from Fri 12 Jun 2026 to Thu 2 Jul 2026.')
+    expect(screen.text).toContain('No scanning visit is planned.')
+  })
+
   test('neither start given, weeks out of range, an overlap: each is said at its field', async () => {
     const screen = await seasons()
     await screen.press('add-entry')
@@ -103,7 +143,7 @@ describe('seasons', () => {
     await screen.press('next-field')
     await retype(screen, '2027-03-01')
     await screen.press('accept')
-    expect(screen.text).toContain('The season of this block from 2027-01-04')
+    expect(screen.text).toContain('The season of this block from 4 Jan 2027')
     await screen.press('cancel')
     expect(book(screen).seasons.get('winter')).toHaveLength(1)
   })
@@ -131,7 +171,7 @@ describe('the policy', () => {
     const screen = await setUp()
     await screen.press('next-part', 'next-part', 'down', 'down', 'down', 'down')
     expect(screen.text).toContain('From this day after calving she is served.')
-    expect(screen.text).toContain('From 20 to 120.')
+    expect(screen.text).toContain('From 20 to 120 days.')
     await screen.press('change-entry')
     await retype(screen, '500')
     await screen.press('accept')
@@ -142,6 +182,23 @@ describe('the policy', () => {
     expect(screen.line('Served from, days calved')).toContain('yours')
     await screen.press('strike-entry', 'agree')
     expect(book(screen).policy.calvedToServe).toBe(42)
+  })
+
+  test('a share is typed in percent', async () => {
+    const screen = await setUp()
+    await screen.press('next-part', 'next-part')
+    for (let i = 0; i < 60 && !screen.line('► ').includes('Late returns'); i += 1) await screen.press('down')
+    expect(screen.line('► ')).toContain('5 %')
+    await screen.press('change-entry')
+    expect(screen.line('► Value')).toContain('5▁  percent')
+    await retype(screen, '7.5')
+    await screen.press('accept')
+    expect(screen.line('► ')).toContain('7.5 %')
+    expect(Object.values(book(screen).policy)).toContain(0.075)
+    await screen.press('change-entry')
+    await retype(screen, '900')
+    await screen.press('accept')
+    expect(screen.text).toMatch(/900 does not fit: 0 to \d+\./)
   })
 
   test('a choice and a yes or no', async () => {

@@ -3,7 +3,7 @@
 import type { SlipAsked, Step } from '../action.ts'
 import { type Desk, type Slip, withDay } from '../desk.ts'
 import { foundByText } from '../find.ts'
-import { accept as acceptForm, rubIn, toField, turn, typeInto } from '../forms/edit.ts'
+import { accept as acceptForm, leavesAsItWas, rubIn, toField, turn, typeInto } from '../forms/edit.ts'
 import { readTypedDay } from '../forms/reader.ts'
 import { voiding } from '../history.ts'
 import type { Message } from '../message.ts'
@@ -90,6 +90,8 @@ export function accepted(desk: Desk): Step {
   const { slip } = desk
   switch (slip?.is) {
     case 'form': {
+      if (leavesAsItWas(slip.form))
+        return { desk: { ...desk, slip: undefined, said: { tone: 'why', code: 'nothing-changed' } } }
       const outcome = acceptForm(slip.form)
       if ('form' in outcome) return withSlip(desk, { ...slip, form: outcome.form })
       const { facts } = outcome

@@ -9,6 +9,8 @@ import { readTypedDay } from './reader.ts'
 export type OpenForm = Chosen & {
   readonly fields: readonly Field[]
   readonly values: Values
+  /** What stood in the fields when the form opened. */
+  readonly begun: Values
   /** Index of the field that keys go to. */
   readonly at: number
   /** The field was just entered: the first character typed replaces what stands in it. */
@@ -45,10 +47,12 @@ function opened(chosen: Chosen, values: Values = {}, at?: string): OpenForm {
   const form = formInHand(chosen)
   const fields = form.fields()
   const index = at === undefined ? 0 : fields.findIndex((field) => field.name === at)
+  const begun = { ...form.begin(), ...values }
   return {
     ...chosen,
     fields,
-    values: { ...form.begin(), ...values },
+    values: begun,
+    begun,
     at: Math.max(0, index),
     fresh: true,
     wrong: {},
@@ -59,7 +63,8 @@ function opened(chosen: Chosen, values: Values = {}, at?: string): OpenForm {
 const changed = (form: OpenForm, values: Values): OpenForm => {
   const field = form.fields[form.at]
   const { [field?.name ?? '']: _mended, ...wrong } = form.wrong
-  return { ...form, values: { ...form.values, ...values }, wrong, fresh: false, danger: undefined }
+  const followed = formInHand(form).follow(field?.name ?? '', { ...form.values, ...values })
+  return { ...form, values: followed, wrong, fresh: false, danger: undefined }
 }
 
 /** To the next field or the one before, round at the ends. */
@@ -182,4 +187,11 @@ export function accept(form: OpenForm): { facts: readonly NewFact[] } | { form: 
   const danger = inHand.danger(values)
   if (danger !== undefined && form.danger !== danger) return { form: { ...form, values, danger } }
   return { facts: read.facts }
+}
+
+/** Whether a form that changes something on record leaves everything as it was. */
+export function leavesAsItWas(form: OpenForm): boolean {
+  if (form.changes === undefined && form.setting.about === undefined && form.name !== 'farm') return false
+  const values = completed(form)
+  return form.fields.every(({ name }) => (values[name] ?? '') === (form.begun[name] ?? ''))
 }

@@ -106,6 +106,8 @@ export interface Form<S extends HerdSetting = Setting, N extends AnyFormName = F
   /** What stands in the fields when the form opens. */
   readonly begin: (setting: S) => Values
   readonly read: (values: Values, setting: S) => Reading
+  /** What else stands in the form once a field was changed, where one follows from the other. */
+  readonly follow?: (changed: string, values: Values, setting: S) => Values
   /** Code of a danger that must be confirmed before these facts are recorded. */
   readonly danger?: (values: Values, setting: S) => string | undefined
 }

@@ -77,6 +77,7 @@ export interface FormInHand {
   readonly fields: () => readonly Field[]
   readonly begin: () => Values
   readonly read: (values: Values) => Reading
+  readonly follow: (changed: string, values: Values) => Values
   readonly danger: (values: Values) => string | undefined
 }
 
@@ -84,6 +85,7 @@ const inHand = <S extends HerdSetting>(form: Form<S, FormName | HerdFormName>, s
   fields: () => form.fields(setting),
   begin: () => form.begin(setting),
   read: (values) => form.read(values, setting),
+  follow: (changed, values) => form.follow?.(changed, values, setting) ?? values,
   danger: (values) => form.danger?.(values, setting),
 })
 

@@ -2,6 +2,7 @@
 import { dayIso } from '../../breeding/day.ts'
 import { type AnimalRecordFact, HERD, type NewFact } from '../../breeding/facts.ts'
 import { voiding } from '../history.ts'
+import { blockPicks } from './blocks.ts'
 import type { HerdForm, HerdSetting } from './form.ts'
 import { FieldReader, known } from './reader.ts'
 
@@ -24,7 +25,7 @@ export const recordForm: HerdForm = {
     {
       name: 'block',
       input: 'pick',
-      picks: [...book.seasons.keys()].map((block) => ({ fills: { block } })),
+      picks: blockPicks(book),
       open: true,
       optional: true,
     },

@@ -3,6 +3,7 @@ import { calvingStartFor, type Day, dayIso, isoDay, matingStartFor, readDay } fr
 import { HERD, type NewFact, type SeasonFact } from '../../breeding/facts.ts'
 import { CLOSING_DAYS, dayOfSeason, PRE_MATING, type Season } from '../../breeding/season.ts'
 import { voiding } from '../history.ts'
+import { blockPicks } from './blocks.ts'
 import type { HerdForm, HerdSetting, Values } from './form.ts'
 import { FieldReader, readTypedDay } from './reader.ts'
 
@@ -24,7 +25,7 @@ export const seasonForm: HerdForm = {
     {
       name: 'block',
       input: 'pick',
-      picks: [...book.seasons.keys()].map((block) => ({ fills: { block } })),
+      picks: blockPicks(book),
       open: true,
     },
     { name: 'mating-start', input: 'date' },
@@ -53,6 +54,16 @@ export const seasonForm: HerdForm = {
       'bull-weeks': String(fact.bullWeeks),
       'scan-dates': (fact.scanDates ?? []).join(' '),
     }
+  },
+  follow: (changed, values, { book, now }) => {
+    const typed = readTypedDay(values[changed] ?? '', now.day, true)
+    if (typed === undefined) return values
+    const { defaultGestation } = book.policy
+    if (changed === 'mating-start')
+      return { ...values, 'calving-start': dayIso(calvingStartFor(typed, defaultGestation)) }
+    return changed === 'calving-start'
+      ? { ...values, 'mating-start': dayIso(matingStartFor(typed, defaultGestation)) }
+      : values
   },
   read: (values, setting) => {
     const read = new FieldReader(values, setting)

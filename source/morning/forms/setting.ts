@@ -14,15 +14,20 @@ function fieldOf(setting: PolicySetting | undefined): Field {
   return { name: 'value', input: 'number' }
 }
 
-const asText = (value: string | number | boolean): string =>
-  typeof value === 'boolean' ? (value ? 'yes' : 'no') : String(value)
+/** Shares are typed in percent. */
+const perOne = ({ unit }: PolicySetting): number => (unit === 'share' ? 100 : 1)
+
+const asText = (value: string | number | boolean, policy: PolicySetting): string => {
+  if (typeof value === 'boolean') return value ? 'yes' : 'no'
+  return typeof value === 'number' ? String(Number((value * perOne(policy)).toFixed(2))) : value
+}
 
 export const settingForm: HerdForm = {
   name: 'setting',
   fields: (setting) => [fieldOf(asked(setting))],
   begin: (setting) => {
     const policy = asked(setting)
-    return { value: policy === undefined ? '' : asText(setting.book.policy[policy.key]) }
+    return { value: policy === undefined ? '' : asText(setting.book.policy[policy.key], policy) }
   },
   read: (values, setting) => {
     const read = new FieldReader(values, setting)
@@ -31,8 +36,9 @@ export const settingForm: HerdForm = {
     const number =
       policy?.min === undefined || policy.max === undefined
         ? undefined
-        : read.number('value', policy.min, policy.max, stepOf(policy))
-    const value = policy?.unit === 'yes-no' ? text === 'yes' : policy?.unit === 'choice' ? text : number
+        : read.number('value', policy.min * perOne(policy), policy.max * perOne(policy), stepOf(policy))
+    const typed = number === undefined || policy === undefined ? undefined : number / perOne(policy)
+    const value = policy?.unit === 'yes-no' ? text === 'yes' : policy?.unit === 'choice' ? text : typed
     return read.result(() =>
       policy === undefined || value === undefined
         ? []
@@ -41,8 +47,8 @@ export const settingForm: HerdForm = {
   },
 }
 
-/** Days, animals and straws are whole; scores come in quarters, shares in thousandths. */
+/** Days, animals and straws are whole; scores come in quarters, shares in hundredths of a percent. */
 const stepOf = ({ unit, key }: PolicySetting): number => {
   if (key === 'returnMean' || key === 'returnMeanYoung' || key === 'returnSpread') return 0.1
-  return unit === 'share' ? 0.0001 : unit === 'score' ? 0.25 : 1
+  return unit === 'share' ? 0.01 : unit === 'score' ? 0.25 : 1
 }

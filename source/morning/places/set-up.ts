@@ -1,6 +1,6 @@
 /** Setting up the farm: what its keys do. Every line that can be pointed at is an entry; Enter opens its form. */
 import type { AnimalRecord } from '../../breeding/book.ts'
-import { dayIso, isoDay, plusYears } from '../../breeding/day.ts'
+import { calvingStartFor, dayIso, isoDay, plusYears } from '../../breeding/day.ts'
 import { HERD, type NewFact, type PolicyFact, type SeasonFact } from '../../breeding/facts.ts'
 import { compareNumbers } from '../../breeding/order.ts'
 import { type Setting as PolicySetting, settings } from '../../breeding/policy.ts'
@@ -126,9 +126,11 @@ function nextYear(desk: Desk, place: SetUpPlace): Step {
   const entry = entryAt(desk, place)
   if (entry?.is !== 'season') return { desk: { ...desk, said: because('no-season-here') } }
   const { fact } = entry
+  const start = plusYears(isoDay(fact.matingStart), 1)
   return form(desk, 'season', undefined, {
     block: fact.block,
-    'mating-start': dayIso(plusYears(isoDay(fact.matingStart), 1)),
+    'mating-start': dayIso(start),
+    'calving-start': dayIso(calvingStartFor(start, desk.book.policy.defaultGestation)),
     'ai-weeks': String(fact.aiWeeks),
     'bull-weeks': String(fact.bullWeeks),
   })

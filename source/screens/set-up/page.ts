@@ -1,18 +1,20 @@
 /** Setting up the farm, as lines: four parts, the one that is open below a line that names them all. */
 import { calvingStartFor, isoDay } from '../../breeding/day.ts'
+import type { SeasonFact } from '../../breeding/facts.ts'
 import type { Policy, Setting } from '../../breeding/policy.ts'
+import { dayOfSeason } from '../../breeding/season.ts'
 import type { Desk } from '../../morning/desk.ts'
 import { type SetUpPlace, setUpParts } from '../../morning/place.ts'
 import { entryAt, type SetUpEntry, setUpEntries } from '../../morning/places/set-up.ts'
-import { dateInWords } from '../../words/dates.ts'
+import { dateInWords, shortDate } from '../../words/dates.ts'
 import { safeText } from '../../words/safe.ts'
 import { bit, type Line } from '../line.tsx'
 import { type DrawPage, type PointedLine, pointedPage } from '../page-lines.ts'
 import type { Theme } from '../theme.ts'
 import { fill, wrap } from '../width.ts'
-import { settingWords, setUpWords, valueWords } from '../words/set-up.ts'
+import { rangeWords, settingWords, setUpWords, valueWords } from '../words/set-up.ts'
 
-const NAME = 34
+const NAME = 36
 const VALUE = 22
 /** Cells from which the planned calving start has room in the line of a season. */
 const ROOM_FOR_CALVING = 100
@@ -99,19 +101,42 @@ const shownValue = (setting: Setting, policy: Policy): string => valueWords(poli
 
 const isChanged = (setting: Setting, policy: Policy): boolean => policy[setting.key] !== setting.standard
 
-/** What a setting means, its range, its default and where that comes from. */
+/** All about the line pointed at: a season's days; what a setting means, its range, its default and their source. */
 function explained(entry: SetUpEntry | undefined, desk: Desk, cells: number, theme: Theme): readonly Line[] {
-  if (entry?.is !== 'setting') return []
-  const { setting } = entry
-  const { min, max, choices, standard, unit, source, key } = setting
-  const range =
-    min === undefined || max === undefined ? (choices ?? []).join(', ') : setUpWords.range(min, max)
-  const standing = isChanged(setting, desk.book.policy)
+  const sentences =
+    entry?.is === 'season'
+      ? seasonSentences(entry.fact, desk)
+      : entry?.is === 'setting'
+        ? settingSentences(entry.setting, desk.book.policy)
+        : []
+  return sentences.flatMap((text) =>
+    wrap(text, cells - 1, 4, theme.signs.cut).map((line): Line => [bit(line)]),
+  )
+}
+
+function seasonSentences(fact: SeasonFact, { book }: Desk): readonly string[] {
+  const season = book.allSeasons.find(({ factId }) => factId === fact.id)
+  if (season === undefined) return []
+  const { aiEnd, bullEnd, matingStart } = season
+  const day = (s: number): string => dateInWords(dayOfSeason(season, s))
+  const visits = (fact.scanDates ?? []).map((date) => shortDate(isoDay(date)))
+  return [
+    setUpWords.aiUntil(day(aiEnd)),
+    bullEnd > aiEnd ? setUpWords.bullFromTo(day(aiEnd + 1), day(bullEnd)) : setUpWords.noBull,
+    setUpWords.calvesFrom(dateInWords(calvingStartFor(matingStart, book.policy.defaultGestation))),
+    visits.length === 0 ? setUpWords.noVisits : setUpWords.visitsOn(visits),
+  ]
+}
+
+function settingSentences(setting: Setting, policy: Policy): readonly string[] {
+  const { standard, unit, source, key } = setting
+  const range = rangeWords(setting)
+  const standing = isChanged(setting, policy)
     ? setUpWords.standard(valueWords(standard, unit))
     : setUpWords.isStandard
   return [
     settingWords[key].meaning,
     [standing, range === '' ? '' : `${range}.`].filter((part) => part !== '').join(' '),
     setUpWords.source(source),
-  ].flatMap((text) => wrap(text, cells - 1, 4, theme.signs.cut).map((line): Line => [bit(line)]))
+  ]
 }

@@ -20,7 +20,7 @@ import type { Theme } from '../theme.ts'
 import { cut, fill, wrap } from '../width.ts'
 import { cautionOfForm, cautions } from '../words/cautions.ts'
 import { choiceNames, fieldNames, formTitles, formWords, questionWords, wrongWord } from '../words/forms.ts'
-import { settingWords } from '../words/set-up.ts'
+import { rangeWords, settingWords, unitWords, valueWords } from '../words/set-up.ts'
 import { title } from './title.ts'
 
 const LABEL = 15
@@ -53,9 +53,16 @@ export function formLines(
   return [head, ...was, ...fields.slice(top, top + room).map((one) => one.line), ...why, ...foot]
 }
 
+const settingIn = ({ name, setting }: OpenForm) =>
+  name === 'setting' && 'about' in setting ? settingOf(setting.about ?? '') : undefined
+const unitOf = (form: OpenForm): string => {
+  const setting = settingIn(form)
+  return setting === undefined ? '' : unitWords(setting.unit)
+}
+
 /** What a form about the herd changes, where it changes something. */
-function herdAbout({ name, setting }: OpenForm): string {
-  const key = name === 'setting' && 'about' in setting ? settingOf(setting.about ?? '')?.key : undefined
+function herdAbout(form: OpenForm): string {
+  const key = settingIn(form)?.key
   return key === undefined ? '' : `: ${settingWords[key].name}`
 }
 
@@ -113,7 +120,8 @@ function shownValue(form: OpenForm, field: Field, value: string): { text: string
       if (field.name === 'service-date' && day === undefined)
         return { text: formWords.programFinds, beside: '' }
       return {
-        text: day === undefined ? (choiceNames[value] ?? safeText(value)) : shortDate(day),
+        text:
+          day === undefined ? (choiceNames[value] ?? safeText(valueWords(value, 'choice'))) : shortDate(day),
         beside: '',
       }
     }
@@ -145,7 +153,7 @@ function shownValue(form: OpenForm, field: Field, value: string): { text: string
       return { text: safeText(value), beside: beside.filter((part) => part !== '').join(', ') }
     }
     default:
-      return { text: safeText(value), beside: '' }
+      return { text: safeText(value), beside: settingIn(form) === undefined ? '' : unitOf(form) }
   }
 }
 
@@ -174,6 +182,12 @@ function footLines(form: OpenForm, cells: number, theme: Theme): readonly Line[]
     return wrap(text, cells - 4, 3, theme.signs.cut).map((line, index) => [
       bit(index === 0 ? ` ${theme.signs.warning} ${line}` : `   ${line}`, 'care'),
     ])
+  }
+  const setting = settingIn(form)
+  if (setting !== undefined) {
+    const range = rangeWords(setting)
+    const text = `${settingWords[setting.key].meaning}${range === '' ? '' : ` ${range}.`}`
+    return wrap(text, cells - 4, 3, theme.signs.cut).map((line) => [bit(`   ${line}`, 'faint')])
   }
   const caution = cautionOfForm[form.name]
   return caution === undefined ? [] : [[bit(` ${theme.signs.warning} ${cautions[caution].short}`, 'care')]]

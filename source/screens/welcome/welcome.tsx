@@ -40,6 +40,8 @@ export interface WelcomeScreen {
   readonly now: Now
   /** Time zone of this computer. */
   readonly zone: string
+  /** Tables that lie in the folder, by the name of their field. */
+  readonly tables: Readonly<Record<string, string>>
   readonly theme: Theme
   readonly deeds: Deeds
   readonly stdin: NodeJS.ReadStream
@@ -62,10 +64,10 @@ export async function openFirstScreen(screen: WelcomeScreen): Promise<WelcomeEnd
   return (end as WelcomeEnd | undefined) ?? { is: 'quit' }
 }
 
-function Root({ now, zone, theme, deeds, platform }: WelcomeScreen) {
+function Root({ now, zone, tables, theme, deeds, platform }: WelcomeScreen) {
   const { exit } = useApp()
   const size = usable(useWindowSize(), platform)
-  const current = useRef<Welcome>(openWelcome(now, zone))
+  const current = useRef<Welcome>(openWelcome(now, zone, tables))
   const [, draw] = useState(0)
   const busy = useRef(false)
   const most = useRef(0)

@@ -1,7 +1,8 @@
 /** Words of the forms: titles, fields, choices, what is wrong with a field. */
 import type { Problem } from '../../breeding/problem.ts'
 import type { AnyFormName } from '../../morning/forms/form.ts'
-import { filled, type Sentences } from '../../words/sentences.ts'
+import { plainDate } from '../../words/plain-date.ts'
+import { filled, type Sentences, type Values } from '../../words/sentences.ts'
 import { aheadQuestions } from './ahead.ts'
 import { turnOutQuestions } from './turn-out.ts'
 
@@ -86,13 +87,13 @@ export const fieldNames: Readonly<Record<string, string>> = {
   'calving-start': 'Calving from',
   'ai-weeks': 'Weeks of AI',
   'bull-weeks': 'Weeks of bull',
-  'scan-dates': 'Scanning visits',
+  'scan-dates': 'Scan visits',
   value: 'Value',
   number: 'Number',
   name: 'Name',
   sex: 'Sex',
   born: 'Born',
-  lactation: 'Calvings before',
+  lactation: 'Calved before',
   ready: 'Ready',
   plan: 'Calves for',
   'animal-breed': 'Breed',
@@ -176,8 +177,18 @@ const wrongWords: Sentences = {
 /** @example wrongWord(fault('form-missing', 'note')) // 'Something must stand here.' */
 export function wrongWord(problem: Problem): string {
   const known = wrongWords[problem.code]
-  return typeof known === 'string' ? filled(known, problem.values ?? {}) : problem.code
+  return typeof known === 'string' ? filled(known, withDatesInWords(problem.values ?? {})) : problem.code
 }
+
+/** Dates of the program with the month in words; what was typed stays as it was typed. */
+const withDatesInWords = (values: Values): Values =>
+  Object.fromEntries(
+    Object.entries(values).map(([name, value]) => [
+      name,
+      name === 'value' || typeof value !== 'string' ? value : plainDate(value),
+    ]),
+  )
+
 /** Every code that has a sentence here. */
 export const wrongCodes: readonly string[] = Object.keys(wrongWords)
 

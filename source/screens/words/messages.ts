@@ -52,6 +52,7 @@ const whys: Sentences = {
   'scan-nothing-to-keep': 'Type a number and a result first: K then keeps them for later.',
   'scan-day-ahead': 'That day is still to come: only what has happened can be recorded.',
   'scan-same': '{number}: the same result is recorded already.',
+  'nothing-changed': 'Nothing was changed, so nothing was recorded.',
   'facts-first': 'Tab goes back to her facts: point at one there.',
   'scan-kept': '{number} counts for no animal yet: it is kept under To settle.',
   'scan-dropped': '{number} is dropped: it counts for no animal.',

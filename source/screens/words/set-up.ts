@@ -1,6 +1,7 @@
 /** Words of setting up: parts, entries, and what each setting of the policy means. */
 import type { Policy, Setting } from '../../breeding/policy.ts'
 import type { SetUpPart } from '../../morning/place.ts'
+import { capital } from '../text.ts'
 
 export const setUpWords = {
   parts: { farm: 'Farm', seasons: 'Seasons', policy: 'Policy', animals: 'Animals' },
@@ -20,7 +21,21 @@ export const setUpWords = {
   born: (day: string): string => `born ${day}`,
   block: (block: string): string => `${block} block`,
   ready: 'ready',
-  range: (min: number, max: number): string => `From ${min} to ${max}`,
+  aiUntil: (day: string): string => `AI until ${day}.`,
+  bullFromTo: (from: string, to: string): string => `The bull from ${from} to ${to}.`,
+  noBull: 'No bull weeks.',
+  calvesFrom: (day: string): string => `Calves from about ${day} on.`,
+  noVisits: 'No scanning visit is planned.',
+  visitsOn: (days: readonly string[]): string => `Scanning ${days.join(', ')}.`,
+  add: { farm: '', seasons: 'add a season', policy: '', animals: 'add an animal' } satisfies Record<
+    SetUpPart,
+    string
+  >,
+  strike: { farm: '', seasons: 'strike out', policy: 'default', animals: '' } satisfies Record<
+    SetUpPart,
+    string
+  >,
+  percentWord: 'percent',
   standard: (value: string): string => `Without your own: ${value}.`,
   isStandard: 'This is what it is without your own.',
   source: (source: string): string => `Source: ${source}.`,
@@ -46,6 +61,19 @@ const choiceWords: Readonly<Record<string, string>> = {
   'at-next-milking': 'at the next milking',
   'by-the-hour': 'by the hour',
 }
+
+/** What a setting may be, as a sentence without its end; empty for yes or no. */
+export function rangeWords({ min, max, choices, unit }: Setting): string {
+  if (choices !== undefined)
+    return capital(choices.map((choice) => choiceWords[choice] ?? choice).join(', or '))
+  if (min === undefined || max === undefined) return ''
+  const least = Number((unit === 'share' ? min * 100 : min).toFixed(2))
+  return `From ${least} to ${valueWords(max, unit)}`
+}
+
+/** Beside the field of a setting: its unit. */
+export const unitWords = (unit: Setting['unit']): string =>
+  unit === 'share' ? setUpWords.percentWord : unit === 'days' || unit === 'cm' ? unit : ''
 
 interface SettingWords {
   readonly name: string
