@@ -3,6 +3,8 @@ import type { HerdBook } from '../book.ts'
 import type { Rates } from '../chances/rates.ts'
 import { isoDay } from '../day.ts'
 import type { ServiceFact } from '../facts.ts'
+import { howMany } from '../statistics/poisson-binomial.ts'
+import { type Band, bandOf } from '../statistics/quantiles.ts'
 import { farmChain, replacementsPerStraw, strawsFor } from './plan.ts'
 
 export interface HeiferProgress {
@@ -12,6 +14,8 @@ export interface HeiferProgress {
   readonly straws: { readonly sexed: number; readonly conventional: number }
   /** Replacements expected of them. */
   readonly expected: number
+  /** Their 80 % band: what chance alone leaves open, the rates being right. */
+  readonly band: Band
   /** A target is set, and the straws used should meet it. */
   readonly enough: boolean
   /** Sexed straws for cows that would still be needed for the rest. */
@@ -33,17 +37,19 @@ export function heiferProgress(
 ): HeiferProgress {
   const wanted = book.policy.replacementsWanted
   const straws = { sexed: 0, conventional: 0 }
-  let expected = 0
+  const chances: number[] = []
   for (const service of services) {
     if (service.straw === undefined || service.straw === 'beef') continue
     straws[service.straw] += 1
-    expected += replacementsPerStraw(farmChain(servedAsMaiden(book, service), service.straw, rates))
+    chances.push(replacementsPerStraw(farmChain(servedAsMaiden(book, service), service.straw, rates)))
   }
+  const expected = chances.reduce((sum, chance) => sum + chance, 0)
   const perSexed = replacementsPerStraw(farmChain(false, 'sexed', rates))
   return {
     wanted,
     straws,
     expected,
+    band: bandOf(howMany(chances)),
     enough: wanted > 0 && expected >= wanted,
     sexedStillNeeded: strawsFor(Math.max(0, wanted - expected), perSexed),
   }

@@ -91,8 +91,9 @@ export function heiferLines(desk: Desk, cells: number, theme: Theme, most = 4): 
   const { book, page } = desk
   if (season === undefined || book.policy.replacementsWanted === 0) return []
   const services = servicesOfSeason(book, season, page.list.day)
-  const { wanted, expected, sexedStillNeeded } = heiferProgress(book, services, ratesOfPolicy(book.policy))
+  const progress = heiferProgress(book, services, ratesOfPolicy(book.policy))
+  const { wanted, expected, band, sexedStillNeeded } = progress
   const over = page.list.day > dayOfSeason(season, book.policy.sexedUntil)
-  const text = strawsWords.heifers(wanted, Math.floor(expected), sexedStillNeeded, over)
+  const text = strawsWords.heifers(wanted, Math.floor(expected), band, sexedStillNeeded, over)
   return paragraph(text, cells, theme, 'plain', most)
 }

@@ -20,10 +20,16 @@ export const strawsWords = {
       : by === undefined
         ? `order ${missing} to be sure`
         : `order ${missing} before ${by}`,
-  heifers: (wanted: number, expected: number, more: number, over: boolean): string =>
+  heifers: (
+    wanted: number,
+    expected: number,
+    { low, high }: { readonly low: number; readonly high: number },
+    more: number,
+    over: boolean,
+  ): string =>
     expected >= wanted
-      ? `The dairy straws used so far should bring the ${wanted} heifers wanted.`
-      : `Of ${wanted} heifers wanted the dairy straws used so far should bring ${expected}: short by what ${count(more, 'sexed straw')} in cows would bring${over ? ', and their days are over' : ''}.`,
+      ? `The dairy straws used so far should bring the ${wanted} heifers wanted (${low} to ${high}, 8 times in 10).`
+      : `Of ${wanted} heifers wanted the dairy straws used so far should bring ${expected} (${low} to ${high}, 8 times in 10): short by what ${count(more, 'sexed straw')} in cows would bring${over ? ', and their days are over' : ''}.`,
   nitrogen: 'Nitrogen',
   noNitrogen: 'No depth is on record: N records one.',
   oneFlask: 'the flask',

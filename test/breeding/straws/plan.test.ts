@@ -76,6 +76,25 @@ describe('progress towards the heifers wanted', () => {
     expect(made.sexedStillNeeded).toBe(Math.ceil((10 - made.expected) / perCow))
   })
 
+  test('the band is what chance leaves open: a tenth below it and a tenth above, by the binomial', () => {
+    const thirty = Array.from({ length: 30 }, (_, i) => service('1', i % 5, 'S1', 'sexed'))
+    const { expected, band } = progress(policy({ replacementsWanted: 10 }), thirty)
+    const atMost = (most: number): number => {
+      let chance = (1 - perCow) ** 30
+      let sum = chance
+      for (let k = 1; k <= most; k += 1) {
+        chance *= ((31 - k) / k) * (perCow / (1 - perCow))
+        sum += chance
+      }
+      return sum
+    }
+    expect(expected).toBeCloseTo(30 * perCow, 12)
+    expect(atMost(band.low)).toBeGreaterThanOrEqual(0.1)
+    expect(atMost(band.low - 1)).toBeLessThan(0.1)
+    expect(atMost(band.high)).toBeGreaterThanOrEqual(0.9)
+    expect(atMost(band.high - 1)).toBeLessThan(0.9)
+  })
+
   test('a maiden that calves later was a maiden when she was served', () => {
     const calved: Draft = { kind: 'calving', date: '2026-05-03', about: '2' }
     expect(progress(service('2', 1, 'S1', 'sexed'), calved).expected).toBeCloseTo(perMaiden, 12)
