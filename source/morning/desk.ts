@@ -122,8 +122,8 @@ export type Subject =
   | { readonly animal: AnimalRecord; readonly row: Row | undefined; readonly whyNot?: undefined }
   | { readonly whyNot: Message }
 
-/** Whom a key is about: the number being typed, else the animal whose page is open, else the row pointed at. */
-export function subjectOf(desk: Desk): Subject {
+/** The number being typed, else the animal whose page is open, else the row of the list pointed at; see subject.ts. */
+export function subjectOnList(desk: Desk): Subject {
   if (desk.typed !== '') {
     const found = foundByNumber(desk.book, desk.typed)
     if (found.animal === undefined)
@@ -133,21 +133,25 @@ export function subjectOf(desk: Desk): Subject {
           many: found.many,
         }),
       }
-    return subject(desk, found.animal)
+    return subjectFor(desk, found.animal)
   }
   const place = placeOf(desk)
   if (place.at === 'animal') {
     const animal = desk.book.animals.get(place.animal)
-    return animal === undefined ? { whyNot: because('no-animal-here') } : subject(desk, animal)
+    return animal === undefined ? { whyNot: because('no-animal-here') } : subjectFor(desk, animal)
   }
   const row = rowAt(desk.page)
   const item = desk.page.items[desk.page.pointer]
   const id = row?.animal ?? (item?.is === 'fact' ? item.fact.about : undefined)
   const animal = id === undefined ? undefined : desk.book.animals.get(id)
-  return animal === undefined ? { whyNot: because('no-animal-here') } : subject(desk, animal)
+  return animal === undefined ? { whyNot: because('no-animal-here') } : subjectFor(desk, animal)
 }
 
-const subject = (desk: Desk, animal: AnimalRecord): Subject => ({ animal, row: rowOf(desk.page, animal.id) })
+/** An animal as the one that a key is about. */
+export const subjectFor = (desk: Desk, animal: AnimalRecord): Subject => ({
+  animal,
+  row: rowOf(desk.page, animal.id),
+})
 
 /** The date that facts are meant for: the day shown, today at the latest. */
 export const dateFor = (desk: Desk): string => dayIso(Math.min(desk.page.list.day, desk.now.day) as Day)

@@ -1,11 +1,13 @@
 /** Whether an action may be done now, and if not, why: read by the reducer, the footer and the help alike. */
+
 import type { MoveDue } from '../breeding/ahead/moves-due.ts'
 import type { Action } from './action.ts'
-import { type Desk, placeOf, settingOf, showsToday, subjectOf } from './desk.ts'
+import { type Desk, placeOf, settingOf, showsToday } from './desk.ts'
 import type { FormName } from './forms/form.ts'
 import { because, type Message } from './message.ts'
 import { moveAt } from './page.ts'
 import { olderCopyInPlace } from './saving.ts'
+import { subjectOf } from './subject.ts'
 
 /** Forms that may be filled in for an animal that has left, or for a male. */
 const forAnyone: readonly FormName[] = ['note']

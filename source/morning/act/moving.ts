@@ -1,13 +1,15 @@
 /** Actions that move about: on the list, between days and screens. */
+
 import type { Day } from '../../breeding/day.ts'
 import type { Step } from '../action.ts'
-import { type Desk, placeOf, subjectOf, withDay } from '../desk.ts'
+import { type Desk, placeOf, withDay } from '../desk.ts'
 import { foundByNumber } from '../find.ts'
 import { moveToOpen, opensKeptResults } from '../may.ts'
 import { moved, movedBySection, pageOf, pointedAt } from '../page.ts'
 import type { Place } from '../place.ts'
 import { actScanning, openScanning } from '../places/scanning.ts'
 import { placeFor } from '../places/turn-out.ts'
+import { subjectOf } from '../subject.ts'
 
 /** Digits of a number being typed. */
 const LONGEST_NUMBER = 16

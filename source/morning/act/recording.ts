@@ -1,16 +1,18 @@
 /** Actions that record facts, or open what will. */
+
 import { dayIso, plusDays } from '../../breeding/day.ts'
 import type { NewFact } from '../../breeding/facts.ts'
 import { standingOn } from '../../breeding/standing.ts'
 import { dateInZone } from '../../herd/zone.ts'
 import type { Action, Step } from '../action.ts'
-import { type Desk, dateFor, placeOf, settingOf, subjectOf } from '../desk.ts'
+import { type Desk, dateFor, placeOf, settingOf } from '../desk.ts'
 import { openForm } from '../forms/edit.ts'
 import type { FormName, Values } from '../forms/form.ts'
 import { formOfFact } from '../forms/of-fact.ts'
 import { type Deed, putBack, takeBack, voiding } from '../history.ts'
 import { watchToDo } from '../may.ts'
 import { because, type Message } from '../message.ts'
+import { subjectOf } from '../subject.ts'
 import { formOf, usualOf } from '../usual.ts'
 
 /** A deed of more facts than this is asked about before it is taken back. */

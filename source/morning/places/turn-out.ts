@@ -6,7 +6,7 @@ import type { BlockDay } from '../../breeding/list.ts'
 import { dayOfSeason } from '../../breeding/season.ts'
 import { asking } from '../act/recording.ts'
 import type { Step } from '../action.ts'
-import { type Desk, subjectOf } from '../desk.ts'
+import { type Desk, subjectOnList } from '../desk.ts'
 import { because, type Message } from '../message.ts'
 import type { TurnOutPlace } from '../place.ts'
 import { knownView } from '../reckoning.ts'
@@ -107,7 +107,7 @@ const shown = (desk: Desk, place: TurnOutPlace): Step => ({
 })
 
 function toggle(desk: Desk, place: TurnOutPlace, move: Move): Step {
-  const her = desk.typed === '' ? undefined : subjectOf(desk)
+  const her = desk.typed === '' ? undefined : subjectOnList(desk)
   if (her?.whyNot !== undefined) return { desk: { ...desk, typed: '', said: her.whyNot } }
   const ids = pointable(move)
   if (her === undefined && place.pointer >= ids.length && ids.length > 0)

@@ -1,6 +1,8 @@
 /** A whole screen as lines: head, page, the page beside it or the strip below it, slip, what was said, keys. Pure. */
-import { type Desk, placeOf, subjectOf } from '../../morning/desk.ts'
+
+import { type Desk, placeOf } from '../../morning/desk.ts'
 import { rowOf } from '../../morning/page.ts'
+import { subjectOf } from '../../morning/subject.ts'
 import { aboutLines, aboutOf, shortWhy } from '../animal/about.ts'
 import { besideFacts, moreLines } from '../animal/more.ts'
 import { animalPage } from '../animal/page.ts'

@@ -1,6 +1,8 @@
 /** Keys that record, and that take back. */
+
 import type { Action } from '../../morning/action.ts'
-import { type Desk, subjectOf } from '../../morning/desk.ts'
+import type { Desk } from '../../morning/desk.ts'
+import { subjectOf } from '../../morning/subject.ts'
 import { type Binding, plain } from '../binding.ts'
 import type { KeyName } from '../input/split.ts'
 import { type KeyMeaning, usualWords } from '../words/keys.ts'

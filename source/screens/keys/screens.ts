@@ -2,6 +2,7 @@
 import { plusDays } from '../../breeding/day.ts'
 import { type Desk, placeOf } from '../../morning/desk.ts'
 import type { Place } from '../../morning/place.ts'
+import { subjectOf } from '../../morning/subject.ts'
 import { aheadKeys } from '../ahead/keys.ts'
 import { type Binding, plain } from '../binding.ts'
 import { bullsKeys } from '../bulls/keys.ts'
@@ -15,10 +16,24 @@ import { screenWords } from '../words/screen.ts'
 import { anywhere, finding, go, moving, movingWithin } from './moving.ts'
 import { recording, takingBack } from './recording.ts'
 
-/** The keys of a screen of its own, and those that every such screen has. */
-const own = (keys: readonly Binding[]): readonly Binding[] => {
+/** Only where an animal is pointed at, or her number typed. */
+const onAnAnimal: NonNullable<Binding['label']> = (desk) =>
+  subjectOf(desk).whyNot === undefined ? undefined : ''
+const menu = plain('menu', ['m'], { do: 'slip', slip: 'menu' }, { group: 'more', foot: 9 })
+
+/** What records about an animal, for a screen that lists animals: its foot names the menu alone. */
+const aboutAnimals: readonly Binding[] = [
+  { ...menu, foot: 5, label: onAnAnimal },
+  ...recording
+    .filter((binding) => binding.name !== 'look-all')
+    .map(({ foot: _foot, ...binding }): Binding => ({ ...binding, group: 'more' })),
+]
+
+/** The keys of a screen of its own, and those that every such screen has; `more` where no key of its own takes them. */
+const own = (keys: readonly Binding[], more: readonly Binding[] = []): readonly Binding[] => {
   const taken = new Set(keys.flatMap((binding) => binding.keys))
   const common = [
+    ...more,
     ...movingWithin,
     ...takingBack,
     go,
@@ -36,15 +51,15 @@ const moreLabel = (desk: Desk): string | undefined => (showsMore(desk) ? screenW
 
 export const screens: Readonly<Record<Place['at'], readonly Binding[]>> = {
   ahead: own(aheadKeys),
-  season: own(seasonKeys),
+  season: own(seasonKeys, aboutAnimals),
   straws: own(strawsKeys),
-  bulls: own(bullsKeys),
+  bulls: own(bullsKeys, aboutAnimals),
   scanning: own(scanningKeys),
   'turn-out': own(turnOutKeys),
   'set-up': own(setUpKeys),
   'morning-list': [
     ...recording,
-    plain('menu', ['m'], { do: 'slip', slip: 'menu' }, { group: 'more', foot: 9 }),
+    menu,
     ...takingBack,
     ...moving,
     plain('next-section', ['tab'], { do: 'section', by: 1 }, { group: 'move' }),

@@ -2,8 +2,8 @@
 
 import { MOST_HITS } from '../../morning/act/slips.ts'
 import type { Desk, Slip } from '../../morning/desk.ts'
-import { subjectOf } from '../../morning/desk.ts'
 import { foundByText } from '../../morning/find.ts'
+import { subjectOf } from '../../morning/subject.ts'
 import { safeText } from '../../words/safe.ts'
 import { animalTitle } from '../frame/animal-title.ts'
 import { bindingsNow, shown } from '../keys.ts'
