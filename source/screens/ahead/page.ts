@@ -19,6 +19,8 @@ import { aboutLine } from './about-line.ts'
 const DATE = 12
 /** Cells of a column of counts. */
 const NARROWEST = 6
+/** Cells from which heads do not stand wall to wall. */
+const ROOMY = 7
 const WIDEST = 9
 const BLOCK = 10
 const READY = 20
@@ -78,24 +80,43 @@ function marked(day: Day, text: Line, mark: string, pointed: boolean, { theme }:
   ]
 }
 
+/** A column: its head, and the sections that are counted in it. */
+interface Column {
+  readonly head: string
+  readonly of: readonly Section[]
+}
 interface Columns {
-  readonly sections: readonly Section[]
+  readonly shown: readonly Column[]
   readonly cells: number
   /** Whether there is room for the returns too. */
   readonly returns: boolean
 }
 
-/** Sections that hold something within the two weeks, as wide as there is room. */
+/**
+ * Sections that hold something within the two weeks, as wide as there is room; where it is tight, services first and
+ * second stand in one column.
+ */
 function columnsOf(all: readonly AheadLine[], { cells }: Room): Columns {
   const days = all.flatMap((line) => (line.is === 'day' && line.ahead !== undefined ? [line.ahead] : []))
-  const shown = sections.filter((section) => days.some(({ counts }) => counts.has(section)))
-  const each = Math.floor((cells - DATE - 5) / (shown.length + 1))
-  return { sections: shown, cells: Math.max(NARROWEST, Math.min(WIDEST, each)), returns: each >= NARROWEST }
+  const held = sections.filter((section) => days.some(({ counts }) => counts.has(section)))
+  const single = held.map((section): Column => ({ head: columnNames[section], of: [section] }))
+  const eachOf = (columns: readonly Column[]): number => Math.floor((cells - DATE - 5) / (columns.length + 1))
+  const both = held.includes('serve') && held.includes('second-service')
+  const shown = both && eachOf(single) < ROOMY ? single.flatMap(joined) : single
+  // The returns of a day are told about the line pointed at, too.
+  const returns = eachOf(shown) >= ROOMY
+  const each = returns ? eachOf(shown) : Math.floor((cells - DATE - 5) / Math.max(1, shown.length))
+  return { shown, cells: Math.max(NARROWEST, Math.min(WIDEST, each)), returns }
 }
 
-function headLine({ sections: shown, cells, returns }: Columns, { theme }: Room): Line {
+const joined = (column: Column): readonly Column[] => {
+  if (column.of[0] === 'second-service') return []
+  return [column.of[0] === 'serve' ? { ...column, of: ['serve', 'second-service'] } : column]
+}
+
+function headLine({ shown, cells, returns }: Columns, { theme }: Room): Line {
   const { cut, dot } = theme.signs
-  const heads = [...shown.map((section) => columnNames[section]), ...(returns ? [aheadWords.returns] : [])]
+  const heads = [...shown.map(({ head }) => head), ...(returns ? [aheadWords.returns] : [])]
   return [
     bit(fill(`    ${aheadWords.weekend(dot)}`, DATE + 5, cut), 'faint'),
     ...heads.map((name) => bit(fill(name, cells, cut, 'right'), 'faint')),
@@ -105,7 +126,9 @@ function headLine({ sections: shown, cells, returns }: Columns, { theme }: Room)
 function countCells({ ahead }: AheadLine & { is: 'day' }, columns: Columns, { theme }: Room): Line {
   const { cut, dot } = theme.signs
   if (ahead === undefined) return [bit(cut, 'faint')]
-  const counts = columns.sections.map((section) => ahead.counts.get(section) ?? 0)
+  const counts = columns.shown.map(({ of }) =>
+    of.reduce((sum, section) => sum + (ahead.counts.get(section) ?? 0), 0),
+  )
   return [
     ...counts.map((count) =>
       count === 0
