@@ -5,7 +5,7 @@
 import { isDeepStrictEqual } from 'node:util'
 import type { Low } from 'lowdb'
 import type { Fact, NewFact } from '../breeding/facts.ts'
-import type { Outcome, Problem } from '../breeding/problem.ts'
+import { notice, type Outcome, type Problem } from '../breeding/problem.ts'
 import { breathe } from './breathe.ts'
 import { Gate } from './gate.ts'
 import { type HerdFile, Refusal } from './herd-file.ts'
@@ -21,6 +21,9 @@ import { CopiesBeside } from './store/siblings.ts'
 
 /** Pause between two looks at the file for what other programs recorded, milliseconds. */
 export const pollEvery = 2000
+
+/** Up to so many facts everything stays quick. */
+export const comfortable = 100_000
 
 /** One action waiting for its turn to be saved. */
 interface Action {
@@ -55,7 +58,7 @@ export class HerdStore {
     this.#readOnly = parts.readOnly
     const { facts, revision } = parts.low.data
     const mode = parts.readOnly.length > 0 ? 'read-only' : 'writable'
-    const problems = parts.readOnly
+    const problems = [...parts.readOnly, ...this.#manyFacts(facts.length)]
     this.#state = { facts, revision, mode, saving: 'saved', unsaved: [], trouble: [], problems }
   }
 
@@ -219,6 +222,12 @@ export class HerdStore {
     }
   }
 
+  #manyFacts(facts: number): readonly Problem[] {
+    return facts > comfortable
+      ? [notice('herd-large', this.#parts.path, { facts, limit: comfortable })]
+      : []
+  }
+
   /** Makes the next state and tells of it, where anything is different. */
   #change(change: Partial<HerdState>): void {
     const { facts, revision } = this.#parts.low.data
@@ -228,7 +237,12 @@ export class HerdStore {
       facts,
       revision,
       mode: this.#readOnly.length > 0 ? 'read-only' : 'writable',
-      problems: [...this.#readOnly, ...this.#parts.durable.notices, ...this.#copies.notices],
+      problems: [
+        ...this.#readOnly,
+        ...this.#manyFacts(facts.length),
+        ...this.#parts.durable.notices,
+        ...this.#copies.notices,
+      ],
       ...change,
     }
     if (next.facts === before.facts && isDeepStrictEqual({ ...next, facts: [] }, { ...before, facts: [] }))

@@ -60,6 +60,8 @@ const opening: Sentences = {
     'there are {count} day copies of {file} here, the newest is {newest}. To bring the herd back: dawnlist restore {file}.',
   'no-backup':
     'there is no whole day copy of {file} here. Look for a copy on a stick or another computer and name it with --from.',
+  'herd-large':
+    'the herd has {facts} facts; up to {limit} everything stays quick. Seasons older than two years are closed with: dawnlist archive {path}.',
   'archive-there':
     'heats, services and checks from before {before} are not in this herd any more: they stand in {archive}, beside it. What is said here of days before {day} may lack them; name that file instead.',
   'export-archived':

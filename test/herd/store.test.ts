@@ -2,10 +2,12 @@ import { execFileSync } from 'node:child_process'
 import { chmod, lstat, mkdir, open, readFile, stat, symlink } from 'node:fs/promises'
 import { join } from 'node:path'
 import { expect, test } from 'vitest'
+import type { Problem } from '../../source/breeding/problem.ts'
 import { createHerdFile } from '../../source/herd/create.ts'
 import { fileLimit } from '../../source/herd/format.ts'
 import { openHerdFile } from '../../source/herd/open.ts'
 import { asFacts } from '../../source/herd/recording.ts'
+import { sentence } from '../../source/words/index.ts'
 import { codes, factsIn, good, herdPath, inFolder, note, notesIn, smallHerd } from './support/herds.ts'
 import { intercept } from './support/intercept.ts'
 import { MemoryFiles } from './support/memory-files.ts'
@@ -173,4 +175,20 @@ test('a herd that could be looked at only becomes writable when its edits are ac
   expect(edited.mode).toBe('writable')
   expect(edited.problems).toEqual([])
   good(await edited.record([note('first')]))
+})
+
+test('a herd of more than a hundred thousand facts says so, and works as usual', async () => {
+  const files = new MemoryFiles()
+  const world = memoryWorld({ files })
+  const many = Array.from({ length: 100_000 }, (_, index) => ({ ...note(`${index}`), id: `note-${index}` }))
+  good(await createHerdFile(herdPath, [...smallHerd, ...many], 'MK', world))
+  const herd = good(await openHerdFile(herdPath, world))
+  expect(herd.problems).toEqual([
+    { code: 'herd-large', severity: 'notice', path: herdPath, values: { facts: 100_004, limit: 100_000 } },
+  ])
+  expect(sentence(herd.problems[0] as Problem)).toBe(
+    '/farm/herd.json: the herd has 100004 facts; up to 100000 everything stays quick. Seasons older than two years are closed with: dawnlist archive /farm/herd.json.',
+  )
+  good(await herd.record([note('one more')]))
+  expect(herd.problems).toHaveLength(1)
 })

@@ -1,5 +1,6 @@
 import { afterEach, expect, test, vi } from 'vitest'
 import { fault, notice } from '../../source/breeding/problem.ts'
+import { asFacts } from '../../source/herd/recording.ts'
 import { cow, heat, herd, now } from './support/herd.ts'
 import { MemoryHerd } from './support/memory-herd.ts'
 import { closeAll, instantOf, openOn } from './support/screen.ts'
@@ -155,6 +156,19 @@ test('what another program records comes onto the list, and what was typed here 
   expect(screen.line('► Note')).toContain('half a no▁')
   await screen.press('cancel')
   expect(screen.line('777 Zinnia')).toContain('on heat')
+})
+
+test('a row that somebody else ticked says who; one ticked here does not', async () => {
+  const store = memory()
+  const screen = await openOn([], { now, by: 'MK', herd: store, rows: 30 })
+  await screen.type('53')
+  await screen.press('usual')
+  store.merge(
+    asFacts([{ kind: 'looked', about: 'cow-54', date: '2026-05-28' }], { at: instantOf(now), by: 'OB' }),
+  )
+  await screen.quiet()
+  expect(screen.line('54 Hazel')).toContain('looked for a return, none seen (OB)')
+  expect(screen.line('53 Gorse')).toMatch(/looked for a return, none seen$/)
 })
 
 test('facts recorded while an earlier save still runs are all kept', async () => {

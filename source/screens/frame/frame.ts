@@ -128,7 +128,15 @@ function listLines(desk: Desk, { cells, height, theme, before }: Room): PageLine
       top: 0,
     }
   const columns = columnsFor(cells, contentsOf(page.list, book))
-  const drawing: Drawing = { book, unsettled: desk.unsettled, day: page.list.day, theme, cells, columns }
+  const drawing: Drawing = {
+    book,
+    unsettled: desk.unsettled,
+    day: page.list.day,
+    by: desk.by,
+    theme,
+    cells,
+    columns,
+  }
   const top = windowFrom(before, Math.max(0, page.pointer), page.items.length, height, 1)
   const lines = page.items
     .slice(top, top + height)

@@ -77,6 +77,8 @@ export interface Drawing {
   /** Facts that tick rows and are not in the book yet. */
   readonly unsettled: readonly Fact[]
   readonly day: Day
+  /** Initials of who sits here: what others recorded is marked with theirs. */
+  readonly by: string | undefined
   readonly theme: Theme
   readonly cells: number
   readonly columns: Columns
@@ -170,17 +172,28 @@ function openCells(row: Row, tone: Tone, { theme, columns }: Drawing): Line {
 }
 
 /** What ticked the row, in the place of why and when. */
-function doneCells(row: Row, { book, unsettled, day, theme, columns }: Drawing): Line {
+function doneCells(row: Row, { book, unsettled, day, by, theme, columns }: Drawing): Line {
   const date = dayIso(day)
   const settled = (book.animals.get(row.animal)?.happenings ?? []).map(({ fact }) => fact)
   const facts = [
     ...settled,
     ...(unsettled as readonly AnimalFact[]).filter((fact) => fact.about === row.animal),
   ]
-    .filter((fact) => fact.date === date)
-    .map((fact) => `${factWords(fact)}${fact.time === undefined ? '' : `, ${safeText(fact.time)}`}`)
+  const fact = facts.findLast((one) => one.date === date)
   const cells = columns.why + columns.when + columns.last + 2
-  return [bit(` ${fill(facts.at(-1) ?? '', cells, theme.signs.cut)}`, 'faint')]
+  return [
+    bit(
+      ` ${fill(fact === undefined ? '' : tickWords(fact, by, cells, theme), cells, theme.signs.cut)}`,
+      'faint',
+    ),
+  ]
+}
+
+/** What a fact says and, where somebody else recorded it, who: that stays in sight where the rest is cut. */
+function tickWords(fact: AnimalFact, by: string | undefined, cells: number, theme: Theme): string {
+  const time = fact.time === undefined ? '' : `, ${safeText(fact.time)}`
+  const who = fact.by === undefined || fact.by === '' || fact.by === by ? '' : ` (${safeText(fact.by)})`
+  return `${cut(`${factWords(fact)}${time}`, cells - widthOf(who), theme.signs.cut)}${who}`
 }
 
 function factLine(fact: AnimalFact, pointed: boolean, drawing: Drawing): Line {
