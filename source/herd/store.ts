@@ -223,9 +223,7 @@ export class HerdStore {
   }
 
   #manyFacts(facts: number): readonly Problem[] {
-    return facts > comfortable
-      ? [notice('herd-large', this.#parts.path, { facts, limit: comfortable })]
-      : []
+    return facts > comfortable ? [notice('herd-large', this.#parts.path, { facts, limit: comfortable })] : []
   }
 
   /** Makes the next state and tells of it, where anything is different. */

@@ -1,5 +1,10 @@
 /** Sentences of the command line. */
-import type { Sentences } from './sentences.ts'
+import { plainDate } from './plain-date.ts'
+import { safeText } from './safe.ts'
+import type { Sentences, Values } from './sentences.ts'
+
+const text = (values: Values, name: string): string => safeText(String(values[name] ?? ''))
+const day = (values: Values, name: string): string => plainDate(text(values, name))
 
 export const commandSentences: Sentences = {
   'sample-missing': 'is not beside the program. Install dawnlist again: the sample herd comes with it.',
@@ -34,5 +39,9 @@ export const commandSentences: Sentences = {
   'export-one': 'give either --ade or --ics, not both.',
   'export-there':
     'the file is there already and holds something else. Take another folder, or add --replace.',
+  'archive-there': (values) =>
+    `heats, services and checks from before ${day(values, 'before')} are not in this herd any more: they stand in ${text(values, 'archive')}, beside it. What is said here of days before ${day(values, 'day')} may lack them; name that file instead.`,
+  'export-archived': (values) =>
+    `heats, services and checks from before ${day(values, 'before')} stand in ${text(values, 'archive')}, beside the herd, and are not among these files. Export that file too.`,
   'animal-not-found': 'no animal of this herd has the number "{number}".',
 }

@@ -62,10 +62,6 @@ const opening: Sentences = {
     'there is no whole day copy of {file} here. Look for a copy on a stick or another computer and name it with --from.',
   'herd-large':
     'the herd has {facts} facts; up to {limit} everything stays quick. Seasons older than two years are closed with: dawnlist archive {path}.',
-  'archive-there':
-    'heats, services and checks from before {before} are not in this herd any more: they stand in {archive}, beside it. What is said here of days before {day} may lack them; name that file instead.',
-  'export-archived':
-    'heats, services and checks from before {before} stand in {archive}, beside the herd, and are not among these files. Export that file too.',
   'restore-needless':
     'the file is whole, there is nothing to bring back. To put a copy in its place all the same, name the copy with --from.',
 }
@@ -104,9 +100,9 @@ const saving: Sentences = {
   'folder-sync-unsupported':
     'this kind of disk cannot confirm that the name of a file is safe against a power cut. The herd is saved; a disk of this computer is safer.',
   'copy-with-more': (values) =>
-    `this copy of the herd holds ${values.facts === 1 ? '1 fact' : `${values.facts} facts`} that ${text(values, 'file')} lacks; a program that keeps two computers alike may have left it. To add them: dawnlist check ${typed(values, 'file')} --merge ${typed(values, 'path')}`,
+    `this copy of the herd holds ${values.facts === 1 ? '1 fact' : `${values.facts} facts`} that ${text(values, 'file')} lacks; a program that keeps two computers alike may have left it. To add them: dawnlist check ${typed(values, 'file')} --merge ${typed(values, 'path')}.`,
   'copy-unclear': (values) =>
-    `this copy of the herd cannot be added to ${text(values, 'file')}: ${reason(values)}. Look at it with: dawnlist check ${typed(values, 'path')}`,
+    `this copy of the herd cannot be added to ${text(values, 'file')}: ${reason(values)}. Look at it with: dawnlist check ${typed(values, 'path')}.`,
 }
 
 /** A fact that is wrong. */

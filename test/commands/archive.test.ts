@@ -28,7 +28,7 @@ test('a trial unless --write is given; then the past is printed from the archive
   expect(folder.run('animal', archive, '412').out).toContain('note: old')
   const past = folder.run('list', 'herd.json', '--date', '2022-06-02')
   expect(past.err).toMatch(
-    /^heats, services and checks from before \d{4}-\d\d-\d\d are not in this herd any more: they stand in herd\.archive-[\d-]+\.json, beside it\. What is said here of days before [\d-]+ may lack them; name that file instead\.\n$/,
+    /^heats, services and checks from before \d+ \w{3} \d{4} are not in this herd any more: they stand in herd\.archive-[\d-]+\.json, beside it\. What is said here of days before \d+ \w{3} \d{4} may lack them; name that file instead\.\n$/,
   )
   const season = folder.run('season', 'herd.json')
   expect(season.out).toContain(`Earlier seasons are in ${archive}.`)
@@ -71,6 +71,6 @@ test('check names a copy beside the herd that holds more, with the command that 
   const found = folder.run('check', 'herd.json')
   expect(found.status).toBe(1)
   expect(found.out).toMatch(
-    /herd \(other computer\)\.json: this copy of the herd holds 1 fact that .*herd\.json lacks; .* To add them: dawnlist check \/.*herd\.json --merge "\/.*herd \(other computer\)\.json"\n/,
+    /herd \(other computer\)\.json: this copy of the herd holds 1 fact that .*herd\.json lacks; .* To add them: dawnlist check \/.*herd\.json --merge "\/.*herd \(other computer\)\.json"\.\n/,
   )
 })

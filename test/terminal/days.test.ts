@@ -1,4 +1,5 @@
 import { afterEach, expect, test } from 'vitest'
+import type { Fact } from '../../source/breeding/facts.ts'
 import { ago, at, herd, now } from './support/herd.ts'
 import type { MemoryHerd } from './support/memory-herd.ts'
 import { closeAll, openOn, type Screen } from './support/screen.ts'
@@ -55,6 +56,22 @@ test('a past list is shown as it was known then, and as it is known now', async 
   await screen.press('known-then')
   expect(screen.session.desk.page.list).toEqual(then)
   expect(done()).toBeLessThan(now)
+})
+
+test('a day before seasons were archived says where its facts are', async () => {
+  const archive = { before: '2024-03-27', file: 'herd.archive-2026-05-28.json', took: ['gone'] }
+  const told = {
+    id: 'archive',
+    about: 'herd',
+    date: '2026-05-28',
+    kind: 'archive',
+    at: '2026-05-28T04:00:00Z',
+  }
+  const screen = await openOn([...herd(), { ...told, ...archive } as Fact], { now, by: 'MK' })
+  await screen.press('day-before')
+  expect(screen.text).toContain('may lack facts from before 2024-03-27: they are in')
+  await screen.press('today')
+  expect(screen.text).not.toContain('may lack facts')
 })
 
 test('any date: typed in words or as a date, or a sentence what to write', async () => {

@@ -1,10 +1,11 @@
 /** Actions that move about: on the list, between days and screens. */
-
-import type { Day } from '../../breeding/day.ts'
+import { archiveOf } from '../../breeding/archive.ts'
+import { type Day, dayIso } from '../../breeding/day.ts'
 import type { Step } from '../action.ts'
 import { type Desk, placeOf, withDay } from '../desk.ts'
 import { foundByNumber } from '../find.ts'
 import { moveToOpen, opensKeptResults } from '../may.ts'
+import { because, type Message } from '../message.ts'
 import { moved, movedBySection, pageOf, pointedAt } from '../page.ts'
 import type { Place } from '../place.ts'
 import { actScanning, openScanning } from '../places/scanning.ts'
@@ -85,8 +86,16 @@ export function back(desk: Desk): Step {
 }
 
 export const toDay = (desk: Desk, day: Day): Step => ({
-  desk: { ...withDay(desk, day), typed: '', said: undefined },
+  desk: { ...withDay(desk, day), typed: '', said: archivedSince(desk, day) },
 })
+
+/** Where facts that a day rests on have gone to an archive since. */
+function archivedSince({ book }: Desk, day: Day): Message | undefined {
+  const archive = archiveOf(book)
+  return archive === undefined || dayIso(day) >= archive.date
+    ? undefined
+    : because('archived-since', { before: archive.before, file: archive.file })
+}
 
 export function unfold(desk: Desk): Step {
   const page = { ...desk.page, withBullOpen: !desk.page.withBullOpen }

@@ -30,6 +30,7 @@ const whys: Sentences = {
   'nothing-to-take-back': 'Nothing is left to take back.',
   'nothing-to-put-back': 'Nothing was taken back that could be put back.',
   'not-past': 'Only a past list can be shown as it was known then: the comma goes to the day before.',
+  'archived-since': 'This list may lack facts from before {before}: they are in {file}.',
   'nothing-folded': 'No animals run with the bull today.',
   'nothing-to-change': 'There is no entry to change: A adds one.',
   'no-season-here': 'Point at a season first: Tab leads to the seasons.',
