@@ -69,7 +69,7 @@ test('a day before seasons were archived says where its facts are', async () => 
   }
   const screen = await openOn([...herd(), { ...told, ...archive } as Fact], { now, by: 'MK' })
   await screen.press('day-before')
-  expect(screen.text).toContain('may lack facts from before 2024-03-27: they are in')
+  expect(screen.text).toContain('may lack facts from before 27 Mar 2024: they are in')
   await screen.press('today')
   expect(screen.text).not.toContain('may lack facts')
 })

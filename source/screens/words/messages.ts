@@ -8,6 +8,7 @@ import { factWords } from '../../words/facts.ts'
 import { herdFactWords } from '../../words/herd-facts.ts'
 import { sectionNames } from '../../words/list.ts'
 import { notOnListPhrase } from '../../words/not-on-list.ts'
+import { plainDate } from '../../words/plain-date.ts'
 import { safeText } from '../../words/safe.ts'
 import { filled, type Sentences } from '../../words/sentences.ts'
 import { aheadMessages } from './ahead.ts'
@@ -30,7 +31,8 @@ const whys: Sentences = {
   'nothing-to-take-back': 'Nothing is left to take back.',
   'nothing-to-put-back': 'Nothing was taken back that could be put back.',
   'not-past': 'Only a past list can be shown as it was known then: the comma goes to the day before.',
-  'archived-since': 'This list may lack facts from before {before}: they are in {file}.',
+  'archived-since': ({ before, file }) =>
+    `This list may lack facts from before ${plainDate(String(before))}: they are in ${safeText(String(file))}.`,
   'nothing-folded': 'No animals run with the bull today.',
   'nothing-to-change': 'There is no entry to change: A adds one.',
   'no-season-here': 'Point at a season first: Tab leads to the seasons.',
