@@ -8,16 +8,20 @@ export interface OrderedService extends ServiceResult {
   readonly order: number
 }
 
-/** So many of the checked services were made by the day to which results are fair to both sides. */
-const CHECKED_SHARE = 0.9
+const WEEK = 7
 
-/** The day to which services were checked: of later ones only failures are known. Undefined before any check. */
+/**
+ * The day to which services were checked: the last of a week of services of which at least half were, those back in heat
+ * left out. Of later ones only failures are known. Undefined before any check.
+ */
 function checkedTo(services: readonly ServiceResult[]): Day | undefined {
-  const days = services
-    .filter(({ checked, service }) => checked && service.ai)
-    .map(({ service }) => service.day)
-  days.sort((a, b) => a - b)
-  return days[Math.ceil(CHECKED_SHARE * days.length) - 1]
+  const awaited = services.filter(({ service, checked, end }) => service.ai && (checked || end === 'unknown'))
+  const isChecked = (to: Day): boolean => {
+    const week = awaited.filter(({ service: { day } }) => day <= to && day > to - WEEK)
+    return 2 * week.filter(({ checked }) => checked).length >= week.length
+  }
+  const days = awaited.filter(({ checked }) => checked).map(({ service }) => service.day)
+  return days.toSorted((one, other) => other - one).find(isChecked)
 }
 
 /**

@@ -105,6 +105,15 @@ function stepOf({ tracks, season }: Course, track: Track, taken: StrawCount, str
   return step
 }
 
+/**
+ * Whether a heat on a day that is over would have been seen, and have changed what is known of her: one too soon after
+ * her service changes nothing, seen or not.
+ */
+function tellsSomething({ anchor, unwatched }: AnimalOutlook, season: SeasonDays, day: number): boolean {
+  if (day > season.lastBullDay || unwatched.has(day)) return false
+  return anchor.kind !== 'served' || day >= anchor.day + season.returnsFrom
+}
+
 /** The heats of a day: unseen ones pass, the others are served by AI or, in his weeks, by the bull. */
 export function heatsOf(course: Course, track: Track, day: number, bullFinds: number): void {
   const { animal, season, rates, from, start } = course
@@ -113,7 +122,7 @@ export function heatsOf(course: Course, track: Track, day: number, bullFinds: nu
   track.heats[day - from] = 0
   const past = day < season.today
   const certain = start.servedForCertain === true && day === start.day
-  if (past && day <= season.lastBullDay && !animal.unwatched.has(day)) weight *= 1 - rates.heatSeen
+  if (past && tellsSomething(animal, season, day)) weight *= 1 - rates.heatSeen
   const mayBeServed = day >= animal.earliestDay
   let served = 0
   if (day > season.lastAiDay) {

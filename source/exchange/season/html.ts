@@ -65,7 +65,7 @@ ${legend([
 ])}
 ${calvingChart(view)}</div></div>
 ${isPlanned(content) ? planHtml(content) : returnsHtml(content)}
-<p class="foot">${html(footOf(view))}</p>
+<p class="foot">${html(footOf(content.view))}</p>
 </section>`
 }
 
@@ -127,8 +127,13 @@ function returnsHtml({ intervals, view }: SeasonContent): string {
   return `<h2>Days between services</h2><table>${rows.join('')}</table>`
 }
 
+const restsHtml = ({ assumptions }: SeasonContent): string =>
+  assumptions.length === 0
+    ? ''
+    : `<div class="rests"><h2>What the season ahead rests on</h2><ul>${assumptions.map((text) => `<li>${html(text)}</li>`).join('')}</ul></div>`
+
 function secondPage(content: SeasonContent): string {
-  const { lastChances, assumptions } = content
+  const { lastChances } = content
   const late =
     lastChances.length === 0
       ? ''
@@ -138,17 +143,13 @@ function secondPage(content: SeasonContent): string {
               `<p><b>${html(becomes)}</b></p><ul>${lines.map(({ said, numbers }) => `<li>${html(said)}: <b>${html(numbers.join('  '))}</b></li>`).join('')}</ul>`,
           )
           .join('')}`
-  const rests =
-    assumptions.length === 0
-      ? ''
-      : `<h2>What the season ahead rests on</h2><ul>${assumptions.map((text) => `<li>${html(text)}</li>`).join('')}</ul>`
   return `<section class="page">
 ${head(content)}
 ${figureTable(content)}
 ${isPlanned(content) ? returnsHtml(content) : ''}
 ${groupsHtml(content)}
 ${late}
-${rests}
+${restsHtml(content)}
 </section>`
 }
 

@@ -37,7 +37,7 @@ th { font-size: 8.5pt; text-align: right; font-weight: normal; border-bottom: 0.
 th:first-child, td:first-child { text-align: left }
 td { text-align: right; padding: 0.5mm 1mm; border-bottom: 0.15mm solid #bbb; white-space: nowrap }
 td.wide { white-space: normal; text-align: left }
-td.meaning { white-space: normal; text-align: left; font-size: 7.5pt; line-height: 1.2; color: #444; width: 62mm }
+td.meaning { white-space: normal; text-align: left; font-size: 7pt; line-height: 1.15; color: #444; width: 62mm }
 tr.plan td { font-weight: bold; background: #eef3f0 }
 td svg { display: inline-block; vertical-align: middle }
 .box { border: 0.35mm solid #111; border-radius: 1.2mm; padding: 2mm 2.5mm }
@@ -52,6 +52,10 @@ td svg { display: inline-block; vertical-align: middle }
 .groups td:nth-child(3) { width: 11mm }
 .foot { margin-top: auto; padding-top: 2mm; font-size: 7.5pt; line-height: 1.25; color: #333 }
 ul { padding-left: 4mm; font-size: 8.5pt }
+/* Whole on one sheet: a few of its lines on a third look lost. */
+.rests { break-inside: avoid }
+.rests ul { columns: 2; column-gap: 8mm; font-size: 7.5pt; line-height: 1.2 }
+.rests li { break-inside: avoid }
 li, .wide { overflow-wrap: anywhere }
 tr, .box, h2 { break-inside: avoid }
 h2 { break-after: avoid }
