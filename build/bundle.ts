@@ -5,13 +5,14 @@ import { inkTableEsm } from './ink-table-esm.ts'
 import { inkWithoutDevtools } from './ink-without-devtools.ts'
 import { notices } from './notices.ts'
 import { below } from './paths.ts'
+import { yogaWithoutFetch } from './yoga-without-fetch.ts'
 
 /** How anything of ours is bundled; the benchmarks bundle an empty program the same way. */
 export const inputOptions: InputOptions = {
   cwd: below(),
   platform: 'node',
   tsconfig: below('tsconfig.json'),
-  plugins: [inkTableEsm, inkWithoutDevtools, notices],
+  plugins: [inkTableEsm, inkWithoutDevtools, yogaWithoutFetch, notices],
   transform: { define: { 'process.env.NODE_ENV': '"production"' } },
   onLog(level, log) {
     if (level === 'warn') throw new Error(`the bundler warns: ${log.message}`)
