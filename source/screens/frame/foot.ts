@@ -1,12 +1,17 @@
 /** The foot of every screen: one line for what was said, one for the keys that work now. */
 import type { Desk } from '../../morning/desk.ts'
 import { foundByNumber } from '../../morning/find.ts'
+import { type Hint, hintOf } from '../../morning/hints.ts'
 import { sentence } from '../../words/index.ts'
 import { safeText } from '../../words/safe.ts'
+import { screens } from '../keys/screens.ts'
+import { slips } from '../keys/slips.ts'
 import { footBindings, shown, type View } from '../keys.ts'
 import { type Bit, bit, type Line, lineWidth } from '../line.tsx'
 import type { Theme, Tone } from '../theme.ts'
 import { wrap } from '../width.ts'
+import { hintWords } from '../words/hints.ts'
+import { keyNames } from '../words/keys.ts'
 import { messageWords } from '../words/messages.ts'
 import { screenWords } from '../words/screen.ts'
 import { animalTitle } from './animal-title.ts'
@@ -21,8 +26,18 @@ export function said(desk: Desk, cells: number, theme: Theme, most: number): rea
   if (desk.typed !== '' && desk.said === undefined) return [typedLine(desk, theme)]
   if (desk.said !== undefined) return lines(messageWords(desk.said, desk), tones[desk.said.tone])
   const [trouble] = saving.problems
+  const hint = hintOf(desk)
+  if (trouble === undefined && hint !== undefined) return lines(hintSentence(hint), 'faint')
   return trouble === undefined ? [] : lines(sentence(trouble), saving.state === 'saved' ? 'plain' : 'wrong')
 }
+
+/** A hint with the keys as they are in the table of keys. */
+const hintSentence = (hint: Hint): string =>
+  hintWords[hint].replace(/\{([\w-]+)\}/g, (gap, name: string) => {
+    const binding = [...screens['morning-list'], ...slips.go].find((one) => one.name === name)
+    const [key = ''] = binding?.keys ?? []
+    return binding === undefined ? gap : (keyNames[key] ?? key.toUpperCase())
+  })
 
 /** The number being typed, and whom it means. */
 function typedLine(desk: Desk, theme: Theme): Line {
