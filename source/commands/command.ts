@@ -1,11 +1,15 @@
 /** What a command is, what it is given and what it may do to the world around it. */
 import type { Problem } from '../breeding/problem.ts'
 
+/** What stands as a value: a file, a folder, a command, or one of some words. Absent: nothing a shell could offer. */
+export type Takes = 'file' | 'folder' | 'command' | readonly string[]
+
 /** A word after the command's name: `FILE`, `NUMBER`. */
 export interface Argument {
   readonly name: string
   readonly help: string
   readonly optional?: boolean
+  readonly takes?: Takes
 }
 
 /** `--date D`: `value` is the name of its value; without one it is a switch. */
@@ -15,6 +19,7 @@ export interface Option {
   readonly value?: string
   readonly required?: boolean
   readonly help: string
+  readonly takes?: Takes
 }
 
 /** One entry of the table of commands. */

@@ -1,7 +1,8 @@
 /** The one table of commands: parsing, help, the manual page and the completion are made from it. */
 import type { Argument, Command, Option } from './command.ts'
+import { shells } from './completion/shells.ts'
 
-const FILE: Argument = { name: 'FILE', help: 'the herd file' }
+const FILE: Argument = { name: 'FILE', help: 'the herd file', takes: 'file' }
 const date: Option = {
   name: 'date',
   value: 'D',
@@ -68,7 +69,7 @@ export const commands: readonly Command[] = [
     options: [
       date,
       { name: 'text', help: 'plain text instead of HTML' },
-      { name: 'out', short: 'o', value: 'OUT', help: 'the file to write' },
+      { name: 'out', short: 'o', value: 'OUT', help: 'the file to write', takes: 'file' },
       replace,
     ],
     examples: ['sheet herd.json -o sheet.html', 'sheet herd.json --text'],
@@ -87,7 +88,12 @@ export const commands: readonly Command[] = [
         name: 'electronic',
         help: 'print electronic numbers; who has none is named, and the status is 1',
       },
-      { name: 'session', value: 'MILKING', help: 'morning or evening: only for that milking' },
+      {
+        name: 'session',
+        value: 'MILKING',
+        help: 'morning or evening: only for that milking',
+        takes: ['morning', 'evening'],
+      },
       { name: 'vet', help: 'also the animals that wait for the vet' },
     ],
     examples: ['draft herd.json', 'draft herd.json --electronic --session evening'],
@@ -106,7 +112,7 @@ export const commands: readonly Command[] = [
       { name: 'block', value: 'B', help: 'the block' },
       date,
       json,
-      { name: 'html', value: 'OUT', help: 'write a page to print and hang up' },
+      { name: 'html', value: 'OUT', help: 'write a page to print and hang up', takes: 'file' },
       { name: 'replace', help: 'replace a page that is there and holds something else' },
       { name: 'what-if', value: 'CHANGES', help: 'the season ahead with these changes' },
     ],
@@ -134,6 +140,7 @@ export const commands: readonly Command[] = [
         name: 'merge',
         value: 'COPY',
         help: 'add what a copy of this herd holds beyond it; the copy stays as it is',
+        takes: 'file',
       },
     ],
     examples: ['check herd.json', 'check herd.json --accept-edits'],
@@ -146,7 +153,7 @@ export const commands: readonly Command[] = [
       'Without --from the newest copy that is whole is taken. What can still be read in the damaged file is added, and the file as it was is kept.',
     ],
     args: [FILE],
-    options: [{ name: 'from', value: 'BACKUP', help: 'the copy to take' }],
+    options: [{ name: 'from', value: 'BACKUP', help: 'the copy to take', takes: 'file' }],
     examples: ['restore herd.json', 'restore herd.json --from backups/herd.2026-05-28.json'],
     load: () => import('./restore.ts'),
   },
@@ -166,7 +173,7 @@ export const commands: readonly Command[] = [
     name: 'new',
     summary: 'Make the file of a new herd',
     details: ['A file that is there already is never touched.'],
-    args: [{ name: 'FILE', help: 'the file to make' }],
+    args: [{ name: 'FILE', help: 'the file to make', takes: 'file' }],
     options: [
       { name: 'farm', value: 'NAME', required: true, help: 'name of the farm' },
       { name: 'zone', value: 'IANA', required: true, help: 'its time zone, as Europe/Dublin' },
@@ -185,17 +192,28 @@ export const commands: readonly Command[] = [
     ],
     args: [FILE],
     options: [
-      { name: 'animals', value: 'A', help: 'CSV file of animals' },
-      { name: 'facts', value: 'F', help: 'CSV file of what happened to them' },
-      { name: 'straws', value: 'S', help: 'CSV file of straws counted in the flask' },
-      { name: 'stock', value: 'K', help: 'CSV file of straws delivered and spoiled, and of nitrogen' },
-      { name: 'seasons', value: 'M', help: 'CSV file of mating seasons' },
-      { name: 'policy', value: 'P', help: 'CSV file of settings' },
-      { name: 'ade', value: 'J', help: 'ICAR ADE JSON, a file or a folder of them, instead of CSV files' },
+      { name: 'animals', value: 'A', help: 'CSV file of animals', takes: 'file' },
+      { name: 'facts', value: 'F', help: 'CSV file of what happened to them', takes: 'file' },
+      { name: 'straws', value: 'S', help: 'CSV file of straws counted in the flask', takes: 'file' },
+      {
+        name: 'stock',
+        value: 'K',
+        help: 'CSV file of straws delivered and spoiled, and of nitrogen',
+        takes: 'file',
+      },
+      { name: 'seasons', value: 'M', help: 'CSV file of mating seasons', takes: 'file' },
+      { name: 'policy', value: 'P', help: 'CSV file of settings', takes: 'file' },
+      {
+        name: 'ade',
+        value: 'J',
+        help: 'ICAR ADE JSON, a file or a folder of them, instead of CSV files',
+        takes: 'file',
+      },
       {
         name: 'dates',
         value: 'FORM',
         help: 'how dates are written beside 2026-05-28: day-first (28/05/2026) or month-first (05/28/2026)',
+        takes: ['day-first', 'month-first'],
       },
       by,
       { name: 'write', help: 'record the rows that are not refused' },
@@ -216,7 +234,13 @@ export const commands: readonly Command[] = [
     ],
     args: [FILE],
     options: [
-      { name: 'to', value: 'FOLDER', required: true, help: 'the folder; it is made where it is missing' },
+      {
+        name: 'to',
+        value: 'FOLDER',
+        required: true,
+        help: 'the folder; it is made where it is missing',
+        takes: 'folder',
+      },
       { name: 'ade', help: 'ICAR ADE JSON, a file a kind of event, instead' },
       { name: 'ics', help: 'key dates for a calendar, as key-dates.ics, instead' },
       { ...date, help: `with --ics: ${date.help}` },
@@ -224,6 +248,17 @@ export const commands: readonly Command[] = [
     ],
     examples: ['export herd.json --to tables', 'export herd.json --to calendar --ics'],
     load: () => import('./export.ts'),
+  },
+  {
+    name: 'completion',
+    summary: 'Print what a shell needs to complete the words of dawnlist',
+    details: [
+      'Bash: put  source <(dawnlist completion bash)  into ~/.bashrc. Zsh: the same with zsh, below compinit, in ~/.zshrc. Fish: dawnlist completion fish > ~/.config/fish/completions/dawnlist.fish',
+    ],
+    args: [{ name: 'SHELL', help: shells.join(', '), takes: shells }],
+    options: [],
+    examples: shells.map((shell) => `completion ${shell}`),
+    load: () => import('./completion.ts'),
   },
   {
     name: 'version',
@@ -236,7 +271,7 @@ export const commands: readonly Command[] = [
   {
     name: 'help',
     summary: 'Explain a command',
-    args: [{ name: 'COMMAND', help: 'the command to explain', optional: true }],
+    args: [{ name: 'COMMAND', help: 'the command to explain', optional: true, takes: 'command' }],
     options: [],
     examples: ['help import'],
     load: () => import('./help.ts'),

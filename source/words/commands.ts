@@ -28,6 +28,7 @@ export const commandSentences: Sentences = {
   'season-none': 'no season is recorded yet. Add one: its mating start makes the season.',
   'season-block': 'no season of a block "{block}" is recorded. There are: {blocks}.',
   'option-json-html': 'give either --json or --html, not both.',
+  'completion-shell': 'completion knows no shell "{shell}". There are: {shells}.',
   'option-empty': '--{option} is empty.',
   'option-session': '"{value}" is no milking. Say morning or evening.',
   'out-is-herd': 'this is the herd file itself. Name another file to write.',
@@ -45,3 +46,12 @@ export const commandSentences: Sentences = {
     `heats, services and checks from before ${day(values, 'before')} stand in ${text(values, 'archive')}, beside the herd, and are not among these files. Export that file too.`,
   'animal-not-found': 'no animal of this herd has the number "{number}".',
 }
+
+/** What `dawnlist version` prints: the program alone on the first line, for scripts. */
+export const versionLines = (
+  versions: Readonly<Record<'program' | 'file' | 'list' | 'animal' | 'season', string | number>>,
+): string =>
+  `${versions.program}
+herd file: format ${versions.file}
+JSON: list ${versions.list}, animal ${versions.animal}, season ${versions.season}
+`

@@ -3,6 +3,10 @@ import program from '../../package.json' with { type: 'json' }
 import { usageOf } from '../../source/commands/help-text.ts'
 import { parse } from '../../source/commands/parse.ts'
 import { commandNamed, commands } from '../../source/commands/table.ts'
+import { ANIMAL_VERSION } from '../../source/exchange/animal/json.ts'
+import { LIST_VERSION } from '../../source/exchange/list/json.ts'
+import { SEASON_VERSION } from '../../source/exchange/season/json.ts'
+import { currentFormat } from '../../source/herd/format.ts'
 import { call, Folder } from './support/run.ts'
 
 const list = commandNamed('list')
@@ -90,7 +94,13 @@ describe('the program', () => {
 
   test('version, as a program of its own', () => {
     const { status, out, err } = new Folder().run('--version')
-    expect([status, out, err]).toEqual([0, `${program.version}\n`, ''])
+    expect([status, err]).toEqual([0, ''])
+    expect(out).toBe(
+      `${program.version}
+herd file: format ${currentFormat}
+JSON: list ${LIST_VERSION}, animal ${ANIMAL_VERSION}, season ${SEASON_VERSION}
+`,
+    )
   })
 
   test.each([

@@ -1,0 +1,3 @@
+/** Shells that completion is made for. */
+export const shells = ['bash', 'zsh', 'fish'] as const
+export type Shell = (typeof shells)[number]
