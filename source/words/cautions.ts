@@ -4,41 +4,46 @@ import type { Section } from '../breeding/list.ts'
 interface Caution {
   readonly short: string
   readonly full: string
+  /** Who says so. */
+  readonly source: string
 }
 
-/**
- * Sources: Health and Safety Executive (HSE, UK) and HSENI, Health and Safety Authority (Ireland) and WorkSafe New
- * Zealand on bulls, crushes and lone working; SDSU Extension and BCGA CP30 on liquid nitrogen; UK data sheets for
- * cloprostenol; UK Health Security Agency on pregnancy and livestock; WorkSafe NZ and WA on leptospirosis and Q fever.
- */
 export const cautions = {
   crush: {
     short: 'in a crush, arms out of the rails',
     full: 'Serving and checking: catch her in a crush and keep your arms out of the rails. Alone only when someone knows where you are and when you will be back.',
+    source: 'WorkSafe New Zealand; Health and Safety Executive (UK)',
   },
   nitrogen: {
     short: 'nitrogen: air, eyes, dry gloves',
     full: 'Liquid nitrogen burns at -196 C and drives the air out of a room without warning: fresh air, eye protection, loose dry gloves, and never in a closed vehicle with people.',
+    source: 'SDSU Extension; BCGA Code of Practice 30',
   },
   bull: {
     short: 'no bull is safe, never alone',
     full: 'No bull is safe, the quiet ones least of all. Never work him alone or on foot in the open, never bring him through the parlour, know your way out, tell someone, put up signs where the public may walk.',
+    source:
+      'Health and Safety Executive (UK) and HSENI; Health and Safety Authority (Ireland); WorkSafe New Zealand',
   },
   hygiene: {
     short: 'gloves, wash',
     full: 'Checks: gloves on and hands washed, against leptospirosis and Q fever.',
+    source: 'WorkSafe New Zealand; WorkSafe Western Australia',
   },
   hormones: {
     short: 'hormones: check first, vet’s prescription',
     full: 'Prostaglandin ends a pregnancy: have her checked first. Women who are or may be pregnant and people with asthma keep clear of it. It needs the vet’s prescription.',
+    source: 'UK data sheets for cloprostenol',
   },
   catching: {
     short: 'gloves, keep her apart, ring the vet',
     full: 'Treat every loss as catching: gloves, keep her apart, ring the vet. Pregnant women keep away from losses and calvings.',
+    source: 'UK Health Security Agency',
   },
   law: {
     short: 'who may serve, scan or treat: local law, your vet',
     full: 'Who may inseminate, scan or treat depends on local law: follow it, and your vet.',
+    source: 'Statutory Instrument 2010/2059 (Great Britain), and the like elsewhere',
   },
 } as const satisfies Record<string, Caution>
 

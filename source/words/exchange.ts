@@ -33,7 +33,7 @@ function offers(values: Values): string {
 }
 
 /** Sentences about one cell or one row of a table. */
-const rowSentences: Sentences = {
+export const rowSentences: Sentences = {
   'cell-missing': 'column {column} is empty, and every row needs it.',
   'cell-needed': 'column {column} is empty; {fact} needs it.',
   'cell-long': 'column {column} is longer than {limit} characters.',
@@ -81,7 +81,7 @@ const rowSentences: Sentences = {
 }
 
 /** Sentences about a whole table. */
-const fileSentences: Sentences = {
+export const fileSentences: Sentences = {
   'csv-empty': 'the file is empty. It needs a header row with the names of the columns.',
   'csv-not-text':
     'this is not a CSV file: it holds bytes that are no text. In a spreadsheet, save it as CSV.',
@@ -114,7 +114,7 @@ const fileSentences: Sentences = {
 }
 
 /** Sentences about events of the ICAR ADE standard. */
-const adeSentences: Sentences = {
+export const adeSentences: Sentences = {
   'ade-too-large': 'the file is larger than {limit} MB. Ask for it in parts.',
   'ade-not-json': 'this is no JSON. A file of ICAR ADE events is JSON in UTF-8.',
   'ade-nothing': 'there is no animal and no breeding event of the ICAR ADE standard in it.',

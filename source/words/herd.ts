@@ -33,7 +33,7 @@ const reason = (values: Values): string => {
 }
 
 /** Opening a file. */
-const opening: Sentences = {
+export const openingSentences: Sentences = {
   'herd-missing':
     'there is no such file. Check the name; a new herd is made with: dawnlist new {path}. If the file was lost, day copies may be in the folder backups beside it: dawnlist restore {path}.',
   'herd-empty': 'the file is empty: whatever it held is gone. Bring it back with: dawnlist restore {path}.',
@@ -67,7 +67,7 @@ const opening: Sentences = {
 }
 
 /** Saving. */
-const saving: Sentences = {
+export const savingSentences: Sentences = {
   'herd-vanished':
     'the file is not there any more: moved, renamed or deleted. It is not made again by itself. Put it back, or save a copy under its name.',
   'herd-replaced':
@@ -106,7 +106,7 @@ const saving: Sentences = {
 }
 
 /** A fact that is wrong. */
-const facts: Sentences = {
+export const factSentences: Sentences = {
   'fact-no-object': 'this is {found}, where a fact should be. Remove it.',
   'kind-unknown': 'there is no kind of fact "{kind}". Correct the word, or remove the fact.',
   'field-missing': '"{field}" is missing. Add it.',
@@ -141,4 +141,4 @@ const facts: Sentences = {
 }
 
 /** Every code of the herd file. */
-export const herdSentences: Sentences = { ...opening, ...saving, ...facts }
+export const herdSentences: Sentences = { ...openingSentences, ...savingSentences, ...factSentences }

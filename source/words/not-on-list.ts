@@ -93,3 +93,6 @@ export const notOnListPhrase = (reason: NotOnList): string => wordsOf(reason).ph
 
 /** @example notOnListSentence({ code: 'not-bred' }) // 'She is not to be bred.' */
 export const notOnListSentence = (reason: NotOnList): string => wordsOf(reason).sentence(reason)
+
+/** Every code, in the order of the table. */
+export const notOnListCodes = Object.keys(words) as readonly NotOnList['code'][]

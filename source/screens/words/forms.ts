@@ -146,7 +146,7 @@ export const formWords = {
 } as const
 
 /** What is wrong with a field, in a sentence that says what would be right. */
-const wrongWords: Sentences = {
+export const wrongWords: Sentences = {
   'form-no-table': 'Name at least one file to read.',
   'form-zone': '"{value}" is not a time zone. Write one like Europe/Dublin or Pacific/Auckland.',
   'form-milkings': '"{value}" is not one or two times in order. Write 05:30 15:30.',

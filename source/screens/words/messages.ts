@@ -14,7 +14,8 @@ import { filled, type Sentences } from '../../words/sentences.ts'
 import { aheadMessages } from './ahead.ts'
 import { turnOutMessages } from './turn-out.ts'
 
-const whys: Sentences = {
+/** Why something was not done, and what was done that is no fact. */
+export const whys: Sentences = {
   'no-such-number': 'There is no animal {typed}. / finds her by name or ear tag.',
   'many-such-tags': '{many} ear tags end in {typed}: type more of it.',
   'her-page-already': 'This is her page. Type another number to go to that animal.',

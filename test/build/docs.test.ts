@@ -1,0 +1,71 @@
+import { readdirSync, readFileSync } from 'node:fs'
+import { join } from 'node:path'
+import { describe, expect, test } from 'vitest'
+import { places } from '../../build/docs/messages-page.ts'
+import { pages } from '../../build/docs/pages.ts'
+import { below } from '../../build/paths.ts'
+import { parse } from '../../source/commands/parse.ts'
+import { commandNamed } from '../../source/commands/table.ts'
+import { sentences } from '../../source/words/index.ts'
+
+const book = [
+  'README.md',
+  ...readdirSync(below('docs'))
+    .filter((name) => name.endsWith('.md'))
+    .map((name) => `docs/${name}`),
+]
+const text = (path: string): string => readFileSync(below(path), 'utf8')
+
+describe('pages made from the tables of the program', () => {
+  test.each(pages)('%s is as the tables stand (else: npm run docs)', (path, make) => {
+    expect(text(path)).toBe(make())
+  })
+
+  test('every value in them has been filled in', () => {
+    for (const [path] of pages) expect(text(path), path).not.toMatch(/undefined|NaN|\[object/)
+  })
+
+  test('each sentence belongs to one place', () => {
+    const codes = places.slice(0, -2).flatMap(([, , table]) => Object.keys(table))
+    expect(codes.toSorted()).toEqual(Object.keys(sentences).toSorted())
+  })
+})
+
+describe.each(book)('%s', (path) => {
+  test('leads to files that are there, and to headings that are there', () => {
+    const slug = (heading: string): string =>
+      heading
+        .toLowerCase()
+        .replace(/[^\w -]/g, '')
+        .replaceAll(' ', '-')
+    for (const [, link = ''] of text(path).matchAll(/\]\(([^)\s]+)\)/g)) {
+      if (link.startsWith('https://')) continue
+      const [file = '', anchor] = link.split('#')
+      const target = file === '' ? path : join(path, '..', file)
+      const found = text(target)
+      if (anchor === undefined) continue
+      const headings = [...found.matchAll(/^#+ (.*)$/gm)].map(([, heading = '']) => slug(heading))
+      expect(headings, link).toContain(anchor)
+    }
+  })
+
+  test('names commands as they may be typed', () => {
+    const lines = [...text(path).matchAll(/^```(?:sh)?\n([\s\S]*?)^```$/gm)]
+      .flatMap(([, block = '']) => block.split('\n'))
+      .filter((line) => /^(?:\.\/)?dawnlist /.test(line))
+    for (const line of lines) {
+      const [, name = '', ...words] = (line.match(/"[^"]*"|\S+/g) ?? []).map((word) =>
+        word.replaceAll('"', ''),
+      )
+      const command = commandNamed(name)
+      const given = command === undefined ? parse(open(), [name, ...words]) : parse(command, words)
+      expect(given.ok ? [] : given.problems, line).toEqual([])
+    }
+  })
+})
+
+function open() {
+  const command = commandNamed('open')
+  if (command === undefined) throw new Error('no command opens a file')
+  return command
+}
