@@ -1,12 +1,10 @@
 /** The small herd of docs/first-morning.md: its tables, and the list that the page says they make. */
 
-/** A fenced block of a page that follows a line with its name in bold: `**animals.csv**`. */
+/** The next fenced block of a page behind a name in bold at the beginning of a line: `**animals.csv**`. */
 const block = (page: string, name: string): string => {
-  const found = new RegExp(
-    `^\\*\\*${name.replace('.', '\\.')}\\*\\*[^\\n]*\\n+\`\`\`\\w*\\n([\\s\\S]*?)^\`\`\`$`,
-    'm',
-  ).exec(page)
-  if (found?.[1] === undefined) throw new Error(`the page shows no ${name}`)
+  const bold = `\n**${name}**`
+  const found = /^```\w*\n([\s\S]*?)^```$/m.exec(page.slice(page.indexOf(bold)))
+  if (!page.includes(bold) || found?.[1] === undefined) throw new Error(`the page shows no ${name}`)
   return found[1]
 }
 

@@ -1,4 +1,4 @@
-import { readdirSync, readFileSync } from 'node:fs'
+import { existsSync, readdirSync, readFileSync } from 'node:fs'
 import { join } from 'node:path'
 import { describe, expect, test } from 'vitest'
 import { places } from '../../build/docs/messages-page.ts'
@@ -42,8 +42,9 @@ describe.each(book)('%s', (path) => {
       if (link.startsWith('https://')) continue
       const [file = '', anchor] = link.split('#')
       const target = file === '' ? path : join(path, '..', file)
-      const found = text(target)
+      expect(existsSync(below(target)), link).toBe(true)
       if (anchor === undefined) continue
+      const found = text(target)
       const headings = [...found.matchAll(/^#+ (.*)$/gm)].map(([, heading = '']) => slug(heading))
       expect(headings, link).toContain(anchor)
     }
