@@ -1,3 +1,4 @@
+/** The book against the program. `npm run docs` writes the pages that are made from the program's tables. */
 import { existsSync, readdirSync, readFileSync } from 'node:fs'
 import { join } from 'node:path'
 import { describe, expect, test } from 'vitest'
@@ -17,8 +18,8 @@ const book = [
 const text = (path: string): string => readFileSync(below(path), 'utf8')
 
 describe('pages made from the tables of the program', () => {
-  test.each(pages)('%s is as the tables stand (else: npm run docs)', (path, make) => {
-    expect(text(path)).toBe(make())
+  test.each(pages)('%s is as the tables stand (else: npm run docs)', async (path, make) => {
+    await expect(make()).toMatchFileSnapshot(below(path))
   })
 
   test('every value in them has been filled in', () => {
