@@ -95,7 +95,8 @@ export function animalJson(book: HerdBook, standing: Standing, rates: Rates, row
     facts: animal.happenings
       .filter((happening) => happening.day <= standing.today)
       .map(({ fact }) => {
-        const { action, about, ...said } = fact
+        // Who recorded it and when stays in the herd file: a herd read from its tables prints the same.
+        const { at, by, action, about, ...said } = fact
         return said
       }),
   }
