@@ -125,6 +125,7 @@ export const adeSentences: Sentences = {
   'ade-no-date': '{field} is missing: the event has no date.',
   'ade-date': '{field}: "{value}" is not a date and time of the calendar.',
   'ade-word': '{field}: "{value}" says nothing that the herd file knows.',
+  'ade-long': '{field} is longer than {limit} characters.',
   'ade-number': '{field}: {value} is not from {from} to {to}.',
   'ade-species': '{specie}: the herd is of cattle.',
   'ade-embryo': 'an embryo was implanted, which the herd file does not keep. Note it by hand.',

@@ -2,10 +2,11 @@
 import { isDeepStrictEqual } from 'node:util'
 import type { HerdBook } from '../../breeding/book.ts'
 import type { AnimalFact } from '../../breeding/facts.ts'
-import { notice, type Problem } from '../../breeding/problem.ts'
+import { fault, notice, type Problem } from '../../breeding/problem.ts'
+import { textLimit } from '../csv/cells.ts'
 import { fieldsOf } from '../csv/import/fact-fields.ts'
 import type { Herd } from '../csv/import/herd.ts'
-import type { TableRow } from '../csv/import/rows.ts'
+import type { Fields, TableRow } from '../csv/import/rows.ts'
 import { isOurs, sourceOf } from './codes.ts'
 import type { Found } from './documents.ts'
 import { eventOf } from './events.ts'
@@ -43,7 +44,8 @@ export function rowsOf(found: readonly Found[], herd: Herd, herdId: string, path
   const gone = new Set<string>()
   for (const each of found) {
     if (each.name !== 'animal' || metaOf(each).isDeleted) continue
-    const row = animalRow(each, identities, book.farm.zone)
+    const read = animalRow(each, identities, book.farm.zone)
+    const row = ('code' in read ? undefined : tooLong(read.given, each.path)) ?? read
     if ('code' in row) rows.refusedAnimals.push(row)
     else if (isGone(each) && !book.byNumber.has(String(row.given.number))) gone.add(String(row.given.number))
     else rows.animals.push(withLactation(row, book, firstParity))
@@ -58,6 +60,12 @@ export function rowsOf(found: readonly Found[], herd: Herd, herdId: string, path
   }
   if (gone.size > 0) rows.notices.push(notice('ade-gone', path, { animals: gone.size, events: eventsOfGone }))
   return rows
+}
+
+/** What speaks against a row with a text that the herd file cannot take. */
+function tooLong(given: Fields, path: string): Problem | undefined {
+  const [field] = Object.entries(given).find(([, value]) => String(value).length > textLimit) ?? []
+  return field === undefined ? undefined : fault('ade-long', path, { field, limit: textLimit })
 }
 
 /** The parity that each animal's first calving in the file tells of. */
@@ -83,7 +91,8 @@ function withLactation(row: TableRow, book: HerdBook, parities: ReadonlyMap<stri
 }
 
 function putEvent(each: Found, reading: Reading, rows: Rows, herdId: string): void {
-  const fields = eventFields(each, reading)
+  const read = eventFields(each, reading)
+  const fields = ('code' in read ? undefined : tooLong(Object.assign({}, ...read), each.path)) ?? read
   if ('code' in fields) {
     rows.refusedEvents.push(fields)
     return

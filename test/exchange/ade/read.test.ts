@@ -1,45 +1,14 @@
 import fc from 'fast-check'
 import { describe, expect, test, vi } from 'vitest'
 import { openBook } from '../../../source/breeding/book.ts'
-import type { Fact, NewFact } from '../../../source/breeding/facts.ts'
-import { readDocuments } from '../../../source/exchange/ade/documents.ts'
-import { adePlan } from '../../../source/exchange/ade/plan.ts'
-import { adeExport, collectionText } from '../../../source/exchange/ade/write.ts'
+import type { NewFact } from '../../../source/breeding/facts.ts'
 import { checkFacts } from '../../../source/herd/check.ts'
-import { harmlessJson } from '../../../source/herd/escape.ts'
 import { asFacts } from '../../../source/herd/recording.ts'
-import { at, counter, counts, cow, herd, refusals, today } from '../csv/support/herd.ts'
+import { at, counts, cow, herd, refusals } from '../csv/support/herd.ts'
 import { farm, herds } from '../csv/support/herds.ts'
+import { exported, type Files, imported } from './support/files.ts'
 
 vi.setConfig({ testTimeout: 180_000 })
-
-type Files = Readonly<Record<string, unknown>>
-
-function imported(facts: readonly Fact[], files: Files, herdId = 'k2m9') {
-  const bytes = Object.entries(files).map(([path, json]) => ({
-    path,
-    bytes: Buffer.from(typeof json === 'string' ? json : JSON.stringify(json)),
-  }))
-  const documents = readDocuments(bytes)
-  if (!documents.ok) return { tables: [], facts: [], after: [...facts], problems: documents.problems }
-  const newId = counter()
-  const made = Math.random().toString(36).slice(2)
-  const plan = adePlan(facts, documents.value, {
-    path: 'ade',
-    herdId,
-    today,
-    newId: () => `${newId()}-${made}`,
-  })
-  return { ...plan, problems: [], after: [...facts, ...asFacts(plan.facts, { at })] }
-}
-
-const exported = (facts: readonly Fact[], herdId = 'k2m9'): Files =>
-  Object.fromEntries(
-    adeExport(facts, openBook(facts), herdId, today).collections.map((each) => [
-      each.file,
-      collectionText(each, harmlessJson),
-    ]),
-  )
 
 describe('our own events', () => {
   test('read back into their herd they add nothing, whatever the standard could not carry', () => {
