@@ -33,7 +33,7 @@ export const whys: Sentences = {
   'nothing-to-put-back': 'Nothing was taken back that could be put back.',
   'not-past': 'Only a past list can be shown as it was known then: the comma goes to the day before.',
   'archived-since': ({ before, file }) =>
-    `This list may lack facts from before ${plainDate(String(before))}: they are in ${safeText(String(file))}.`,
+    `${safeText(String(file))} has facts from before ${plainDate(String(before))} that this list may lack.`,
   'nothing-folded': 'No animals run with the bull today.',
   'nothing-to-change': 'There is no entry to change: A adds one.',
   'no-season-here': 'Point at a season first: Tab leads to the seasons.',
