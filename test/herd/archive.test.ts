@@ -80,6 +80,15 @@ test('a program that only looks on takes over what went too', async () => {
   expect(notesIn(open.facts)).toEqual(['new', 'later'])
 })
 
+test('the archive, when it is looked at, does not ask for what the herd beside it holds more', async () => {
+  const { world } = await oldFarm()
+  good(await archiveHerdFile(herdPath, 'MK', world))
+  good(await good(await openHerdFile(herdPath, world)).record([note('later')]))
+  const past = good(await openHerdFile(archivePath, world))
+  await past.poll()
+  expect(past.problems).toEqual([])
+})
+
 test('a copy from before is not named, brings back nothing old, and what is new in it is added', async () => {
   const { files, world, herd, texts } = await oldFarm()
   files.place(beside, files.peek(herdPath) ?? Buffer.alloc(0))

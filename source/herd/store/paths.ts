@@ -61,6 +61,9 @@ export function whyKept(paths: Paths, name: string): string | undefined {
   return /^(\d{4}-\d{2}-\d{2}|[a-z]+-[\d-]+(\.\d+)?)$/.test(why) ? why : undefined
 }
 
+/** Whether a herd file is itself, by its name, an archive: the past of another one beside it. */
+export const isArchive = (paths: Paths): boolean => /\.archive-\d{4}-\d{2}-\d{2}(\.\d+)?$/.test(paths.stem)
+
 /** Whether a file beside the herd is, by its name, an archive of its closed seasons. */
 export const isArchiveName = (paths: Paths, name: string): boolean =>
   whyKept(paths, name)?.startsWith('archive-') === true

@@ -6,7 +6,7 @@ import { missingFrom } from '../union.ts'
 import { readDisk } from './disk.ts'
 import type { Environment } from './environment.ts'
 import { systemCode } from './files.ts'
-import { isArchiveName, type Paths } from './paths.ts'
+import { isArchive, isArchiveName, type Paths } from './paths.ts'
 
 const filesLookedAt = 200
 
@@ -41,6 +41,8 @@ export class CopiesBeside {
   }
 
   async #names(): Promise<string[]> {
+    // The herd goes on beside its archive, which shall not be brought up to date.
+    if (isArchive(this.#paths)) return []
     try {
       const names = await this.#world.files.names(this.#paths.folder)
       return names.filter((name) => this.#mayBeCopy(name)).slice(0, filesLookedAt)
