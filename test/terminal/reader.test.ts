@@ -1,7 +1,9 @@
 import { afterEach, expect, test } from 'vitest'
 import { wantsReader } from '../../source/screens/terminal.ts'
-import { herd, now } from './support/herd.ts'
+import type { KeyMeaning } from '../../source/screens/words/keys.ts'
+import { at, herd, now } from './support/herd.ts'
 import { closeAll, openOn } from './support/screen.ts'
+import { seasonHerd } from './support/season-herd.ts'
 
 afterEach(closeAll)
 
@@ -42,3 +44,35 @@ test('the reader is asked for by a variable', () => {
   expect(wantsReader({ DAWNLIST_SCREEN_READER: '0' })).toBe(false)
   expect(wantsReader({ DAWNLIST_SCREEN_READER: '1' })).toBe(true)
 })
+
+/** What is read out of each screen, approved by eye. */
+const screens: Readonly<Record<string, readonly KeyMeaning[]>> = {
+  list: [],
+  'her-page': ['open-animal'],
+  'more-about-her': ['open-animal', 'more-about'],
+  empties: ['go', 'go-season', 'previous-part', 'previous-part'],
+  scanning: ['go', 'go-scanning'],
+  straws: ['go', 'go-straws'],
+  bulls: ['go', 'go-bulls'],
+  'turn-out': ['go', 'go-turn-out'],
+  'set-up-seasons': ['go', 'go-set-up', 'next-part'],
+  'set-up-policy': ['go', 'go-set-up', 'next-part', 'next-part'],
+  help: ['help'],
+  menu: ['menu'],
+  go: ['go'],
+}
+for (const [name, keys] of Object.entries(screens))
+  test(`what is read out of ${name}`, async () => {
+    const screen = await openOn(seasonHerd(), {
+      now: at('05:15'),
+      by: 'MK',
+      reader: true,
+      columns: 100,
+      rows: 60,
+    })
+    await screen.press(...keys)
+    await screen.reckoned()
+    const read = screen.lines.map((line) => line.trimEnd()).join('\n')
+    expect(read).not.toMatch(/[─━│║○●►▼▁┼█▒]/)
+    await expect(`${read.trim()}\n`).toMatchFileSnapshot(`golden/reader-${name}.txt`)
+  })

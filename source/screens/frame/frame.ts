@@ -27,6 +27,8 @@ export interface Frame {
   readonly body: readonly Line[]
   /** The page beside; empty on a narrow screen. */
   readonly beside: readonly Line[]
+  /** What is told of the line pointed at: the page beside, or the strip below. */
+  readonly about: readonly Line[]
   /** Strip or slip, then what was said. */
   readonly below: readonly Line[]
   readonly foot: Line
@@ -79,6 +81,7 @@ export function frameOf(desk: Desk, size: Size, theme: Theme, top: number): Fram
     head,
     body: filled(page.lines, height),
     beside,
+    about: desk.slip !== undefined ? [] : beside.length > 0 ? beside : strip,
     below: [...under, ...(message.length === 0 ? [[]] : message)],
     foot: foot(desk, view, size.columns, theme),
     widths,

@@ -1,6 +1,7 @@
 /** The screen for a screen reader: a few lines of text with states in words, no rules, no columns. */
 import { type Desk, placeOf, showsToday } from '../../morning/desk.ts'
 import type { Item } from '../../morning/page.ts'
+import type { Place } from '../../morning/place.ts'
 import { dateInWords } from '../../words/dates.ts'
 import { reasonWords, sectionNames, warningWords } from '../../words/list.ts'
 import { safeText } from '../../words/safe.ts'
@@ -41,6 +42,20 @@ const plain = (line: Line): string =>
     .replaceAll(/\s{2,}/g, ', ')
     .replaceAll(/^[, ]+|[, ]+$/g, '')
 
+/** A line of a page: the one pointed at and its mark are told by words. */
+function told(line: Line, { signs }: Theme): string {
+  const [first, mark] = line
+  const here = first?.text.startsWith(signs.pointer) === true
+  const state =
+    mark?.text.trim() === signs.done
+      ? readerWords.marked
+      : mark?.text.trim() === signs.toDo
+        ? readerWords.notMarked
+        : ''
+  const words = plain(here ? line.slice(1) : line)
+  return `${here ? readerWords.pointed : ''}${state === '' || words === '' ? '' : `${state}, `}${words}`
+}
+
 function heading(desk: Desk): string {
   const { state, waiting } = desk.saving
   const saving = {
@@ -56,7 +71,8 @@ function heading(desk: Desk): string {
 
 function page(desk: Desk, frame: Frame, theme: Theme): readonly string[] {
   const { at } = placeOf(desk)
-  if (at !== 'morning-list') return frame.body.map(plain)
+  if (at !== 'morning-list')
+    return [...frame.body.map((line) => withoutDots(told(line, theme), at)), ...frame.about.map(plain)]
   const { items, pointer, toDo, done } = desk.page
   const item = items[pointer]
   if (item === undefined) return [screenWords.nothing, screenWords.nothingWhy]
@@ -67,13 +83,27 @@ function page(desk: Desk, frame: Frame, theme: Theme): readonly string[] {
     animal === undefined || item.is !== 'row'
       ? []
       : whyLines(aboutOf(desk, animal, item.row, CELLS, theme)).map(plain)
-  return [screenWords.progress(done, done + toDo), `${place}${itemWords(desk, item)}`, ...why]
+  return [
+    screenWords.progress(done, done + toDo),
+    `${place}${itemWords(desk, item) ?? lineAt(frame, theme)}`,
+    ...why,
+  ]
 }
 
-/** The item pointed at, its state in words. */
-function itemWords(desk: Desk, item: Item): string {
+/** A dot alone counts none on the days ahead; elsewhere it only parts words. */
+const withoutDots = (text: string, at: Place['at']): string =>
+  text.replaceAll(/(^|, )·(?=,|$)/g, at === 'ahead' ? '$10' : '').replaceAll(/·\s?/g, '')
+
+/** The line pointed at, as it stands on the page. */
+function lineAt({ body }: Frame, { signs }: Theme): string {
+  const line = body.find(([first]) => first?.text.startsWith(signs.pointer))
+  return line === undefined ? '' : plain(line.slice(1))
+}
+
+/** The row pointed at, its state in words; undefined where it is another line. */
+function itemWords(desk: Desk, item: Item): string | undefined {
   if (item.is === 'with-bull') return screenWords.withBull(item.count)
-  if (item.is !== 'row') return ''
+  if (item.is !== 'row') return undefined
   const { row } = item
   const name = desk.book.animals.get(row.animal)?.record.name ?? ''
   const [reason] = row.reasons
