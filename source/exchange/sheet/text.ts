@@ -7,7 +7,7 @@ const WIDTH = 80
 /** Lines of a page: 11 inches at six lines an inch. */
 const LINES = 66
 const NUMBER_WIDTH = 6
-const NAME_WIDTH = 14
+const NAME_WIDTH = 13
 /** Where the words of a row begin. */
 const INDENT = 4 + NUMBER_WIDTH + 1 + NAME_WIDTH + 1
 /** Least room for a note by hand. */
@@ -111,12 +111,14 @@ function rowLines(row: SheetRow, scanning: boolean): string[] {
 /** What the scanner says, to be ticked. */
 const results = '[ ] in calf  [ ] empty  [ ] unsure  ____ days'
 
-/** Words set in lines behind a head, the later lines indented as far. */
+/** Words set in lines behind a head, the later lines indented as far; a number stays with its `%`. */
 function set(text: string, head: string, width: number): string[] {
   const lines: string[] = []
   let line = head
   const longest = Math.max(1, width - head.length)
-  const words = text.split(' ').flatMap((word) => word.match(new RegExp(`.{1,${longest}}`, 'gu')) ?? [''])
+  const words = text
+    .split(/ (?!%)/)
+    .flatMap((word) => word.match(new RegExp(`.{1,${longest}}`, 'gu')) ?? [''])
   for (const word of words) {
     if (line.length + word.length > width && line.length > head.length) {
       lines.push(line.trimEnd())

@@ -1,5 +1,6 @@
 import { expect, test, vi } from 'vitest'
 import type { NewFact } from '../../../source/breeding/facts.ts'
+import type { SheetRow, SheetSection } from '../../../source/exchange/sheet/content.ts'
 import { sheetHtml } from '../../../source/exchange/sheet/html.ts'
 import { sheetText } from '../../../source/exchange/sheet/text.ts'
 import { cow } from '../csv/support/herd.ts'
@@ -168,6 +169,16 @@ test('a day without work says so', () => {
   const content = contentOf([season], '2026-05-08')
   expect(sheetText(content)).toContain('Nothing to do today.')
   expect(visible(sheetHtml(content))).toContain('Nothing to do today.')
+})
+
+test('on the text sheet no number is parted from its per cent', () => {
+  const section = (contentOf(onHeat(1), '2026-05-08').sections[0] ?? expect.fail()) as SheetSection
+  const [row] = section.rows
+  for (let letters = 1; letters < 40; letters += 1) {
+    const rows = [{ ...(row as SheetRow), warnings: [], what: `${'a'.repeat(letters)} back today 11.5 %` }]
+    const text = sheetText({ ...contentOf(onHeat(1), '2026-05-08'), sections: [{ ...section, rows }] })
+    expect(text).toContain('11.5 %')
+  }
 })
 
 test('whatever the names, the text sheet stays within 80 columns and 66 lines and cuts no number', () => {
