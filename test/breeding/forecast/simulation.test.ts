@@ -57,6 +57,8 @@ function live(
     lostOn = day + lossAfter(known)
   }
   const { anchor, emptyCheck } = animal
+  /** The last AI service: in the AI weeks a heat too soon after it is let pass, and tells nothing. */
+  let served = anchor.kind === 'served' && anchor.by !== 'natural' ? anchor.day : Number.NEGATIVE_INFINITY
   if (anchor.kind === 'in-calf') conceive(anchor.conceived, anchor.confirmed - anchor.conceived)
   else if (anchor.kind === 'served') {
     if (random() < rates.conception[serviceClass(animal.maiden, anchor.by)]) conceive(anchor.day)
@@ -97,17 +99,19 @@ function live(
     if (day !== heat) continue
     const seen = random() < rates.heatSeen
     heat = day + cycle()
-    if (day < season.today && seen && !animal.unwatched.has(day)) return undefined
+    const tooSoon = day - served < season.returnsFrom
+    if (day < season.today && seen && !tooSoon && !animal.unwatched.has(day)) return undefined
     let held: number | undefined
     if (day > season.lastAiDay) {
       if (day >= animal.earliestDay && random() < rates.bullFinds) held = rates.conception.natural
     } else if (day >= season.today) {
       const certain = anchor.kind === 'serve-today' && day === season.today
       const may = certain || (seen && day >= animal.earliestDay && !animal.leftToBull)
-      if (may && used < season.chances) {
+      if (may && !tooSoon && used < season.chances) {
         const straw = strawOn(animal, used, day)
         held = rates.conception[serviceClass(animal.maiden, straw)]
         used += 1
+        served = day
         life.services += 1
         life.taken[straw] += 1
       }
@@ -176,6 +180,17 @@ const herd: readonly (readonly [string, AnimalOutlook, SeasonDays])[] = [
     seasonOn(6),
   ],
   ['served today', { ...mixed, anchor: { kind: 'serve-today' } }, seasonOn(18)],
+  ['nothing known, no heat served within 18 days', mixed, { ...seasonOn(0), returnsFrom: 18 }],
+  [
+    'served 10 days ago, no heat served within 18',
+    { ...mixed, anchor: { kind: 'served', day: 5, by: 'sexed', gestation: 280 }, chancesUsed: 1 },
+    { ...seasonOn(15), returnsFrom: 18 },
+  ],
+  [
+    'served late, then the bull, who serves any heat',
+    { ...mixed, anchor: { kind: 'served', day: 33, by: 'beef', gestation: 283 }, chancesUsed: 1 },
+    { ...seasonOn(36), returnsFrom: 18 },
+  ],
 ]
 
 // Losses five times as many as by default, so that an error in them shows.
