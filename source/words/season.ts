@@ -110,7 +110,7 @@ export const groupingWords: Readonly<Record<Grouping, string>> = {
 }
 
 /** In place of these tables, as long as none has a result. */
-export const tooYoungWords = 'No service of this season has a result and is 42 days old yet.'
+export const tooYoungWords = 'No service of this season is 42 days old and checked yet.'
 
 export const strawNames: Readonly<Record<StrawKind, string>> = {
   conventional: 'conventional',

@@ -65,7 +65,7 @@ const rangeOf = ({ low, high }: Figure): string =>
   low === undefined || high === undefined ? '' : `${Math.round(low)}-${Math.round(high)}`
 
 function figureLines({ figures, earlier, archived }: SeasonContent): readonly string[] {
-  const head = `${''.padEnd(26)}${'count'.padStart(9)}${'share'.padStart(7)}${'95 %'.padStart(8)}${'unknown'.padStart(9)}${'aim'.padStart(6)}`
+  const head = `${''.padEnd(25)}${'count'.padStart(9)}${'share'.padStart(7)}${'95 %'.padStart(7)}${'unknown'.padStart(8)}${'aim'.padStart(6)}`
   return [
     head + earlier.map((year) => year.padStart(6)).join(''),
     ...figures.map((line) => figureLine(line)),
@@ -75,11 +75,11 @@ function figureLines({ figures, earlier, archived }: SeasonContent): readonly st
 
 const figureLine = ({ label, figure, soFar, earlier }: FigureLine): string =>
   [
-    label.padEnd(26),
+    label.padEnd(25),
     `${figure.numerator}/${figure.denominator}`.padStart(9),
     percentOf(figure.percent).padStart(7),
-    (soFar ? 'so far' : rangeOf(figure)).padStart(8),
-    (figure.unknown === 0 ? '' : String(figure.unknown)).padStart(9),
+    (soFar ? 'so far' : rangeOf(figure)).padStart(7),
+    (figure.unknown === 0 ? '' : String(figure.unknown)).padStart(8),
     percentOf(figure.target).replace(/^-$/, '').padStart(6),
     ...earlier.map((percent) => percentOf(percent).padStart(6)),
   ]

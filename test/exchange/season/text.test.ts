@@ -40,8 +40,8 @@ test('the head, a share with its counts, and the unknown', () => {
     'sweep bull day 19 of 21',
     '6 animals meant for breeding at the mating start',
   ])
-  expect(lines).toContain('Served in three weeks           4/6   67 %   30-90           90 %')
-  expect(lines).toContain('In calf in six weeks            1/6   17 %  so far        2  78 %')
+  expect(lines).toContain('Served in three weeks          4/6   67 %  30-90          90 %')
+  expect(lines).toContain('In calf in six weeks           1/6   17 % so far       2  78 %')
 })
 
 test('a hostile name of farm, block, sire or animal is shown, not obeyed', () => {
@@ -60,7 +60,7 @@ test('a hostile name of farm, block, sire or animal is shown, not obeyed', () =>
 
 test('before the mating start the three weeks are so far, and no service is old enough', () => {
   const text = printed(-7, herd)
-  expect(text).toContain('Served in three weeks           0/6    0 %  so far')
+  expect(text).toContain('Served in three weeks          0/6    0 % so far')
   expect(text).not.toContain('Held, by')
-  expect(printed(10, herd)).toContain('No service of this season has a result and is 42 days old yet.')
+  expect(printed(10, herd)).toContain('No service of this season is 42 days old and checked yet.')
 })
