@@ -36,13 +36,8 @@ export function App({ session, theme, size }: { session: Session; theme: Theme; 
   top.current = frame.top
   view.current = frame.view
   if (reader) {
-    return (
-      <Box flexDirection="column">
-        {readerLines(desk, frame, theme).map((line) => (
-          <Text key={line}>{line}</Text>
-        ))}
-      </Box>
-    )
+    // One text: of lines that are equal, React would keep one that is gone.
+    return <Text>{readerLines(desk, frame, theme).join('\n')}</Text>
   }
   return <DrawnFrame frame={frame} theme={theme} size={size} />
 }
