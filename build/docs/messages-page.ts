@@ -33,7 +33,7 @@ export const places: ReadonlyArray<readonly [title: string, about: string, sente
     'By `dawnlist import`, with file and line. The other rows are still read.',
     rowSentences,
   ],
-  ['Reading ICAR ADE', 'By `dawnlist import --ade`.', adeSentences],
+  ['Reading ICAR ADE', 'By `dawnlist import FILE --ade EVENTS`.', adeSentences],
   ['Commands', 'On standard error.', commandSentences],
   ['On the screen', 'On the line above the keys: what was not done, and why.', whys],
   ['In a form', 'Below the field.', wrongWords],

@@ -52,9 +52,14 @@ describe.each(book)('%s', (path) => {
   })
 
   test('names commands as they may be typed', () => {
-    const lines = [...text(path).matchAll(/^```(?:sh)?\n([\s\S]*?)^```$/gm)]
-      .flatMap(([, block = '']) => block.split('\n'))
-      .filter((line) => /^(?:\.\/)?dawnlist /.test(line))
+    const blocks = [...text(path).matchAll(/^```(?:sh)?\n([\s\S]*?)^```$/gm)].flatMap(([, block = '']) =>
+      block.split('\n').filter((line) => /^(?:\.\/)?dawnlist /.test(line)),
+    )
+    // Within a sentence a command may be named alone: `dawnlist check`.
+    const spans = [...text(path).matchAll(/`((?:\.\/)?dawnlist [^`\s]+\s[^`]+)`/g)].map(
+      ([, span = '']) => span,
+    )
+    const lines = [...blocks, ...spans].filter((line) => !line.includes('COMMAND'))
     for (const line of lines) {
       const [, name = '', ...words] = (line.match(/"[^"]*"|\S+/g) ?? []).map((word) =>
         word.replaceAll('"', ''),
