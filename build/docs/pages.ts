@@ -1,6 +1,7 @@
 import { cautionsPage } from './cautions-page.ts'
 import { commandsPage } from './commands-page.ts'
 import { keysPage } from './keys-page.ts'
+import { listSchema, listSchemaPath } from './list-schema.ts'
 import { manPage } from './man-page.ts'
 import { messagesPage } from './messages-page.ts'
 import { reasonsPage } from './reasons-page.ts'
@@ -14,6 +15,7 @@ export const pages: ReadonlyArray<readonly [path: string, make: () => string]> =
   ['docs/keys.md', keysPage],
   ['docs/messages.md', messagesPage],
   ['docs/reasons.md', reasonsPage],
+  [listSchemaPath, listSchema],
   ['docs/settings.md', settingsPage],
   ['docs/versions.md', versionsPage],
   ['man/dawnlist.1', manPage],

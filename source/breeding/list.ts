@@ -1,7 +1,11 @@
 /** The shape of the morning list: sections, codes and rows. What each code means stands in codes.ts. */
 import type { Day } from './day.ts'
 import type { SessionName, StrawKind } from './facts.ts'
+import { checkWarnings } from './rules/pregnancy-check.ts'
+import { serveWarnings } from './rules/serve.ts'
+import { bullWarnings } from './rules/sweep-bull.ts'
 import type { Phase, Season } from './season.ts'
+import { strawWarnings } from './straws/straws-of-day.ts'
 
 /** Sections in screen order. An animal stands in at most one. */
 export const sections = [
@@ -42,20 +46,8 @@ export const reasonsOf = {
 } as const satisfies Record<Section, readonly string[]>
 export type Reason = (typeof reasonsOf)[Section][number]
 
-export const warnings = [
-  'suspect',
-  'second-round',
-  'late-return',
-  'unsure',
-  'bull-return',
-  'outside-hours',
-  'no-straw',
-  'straw-out',
-  'related-6',
-  'related-12',
-  'parents-unknown',
-  'not-easy-calving',
-] as const
+/** Warnings, each from the rule that gives it. */
+export const warnings = [...serveWarnings, ...checkWarnings, ...bullWarnings, ...strawWarnings] as const
 export type Warning = (typeof warnings)[number]
 
 /** The milking at which she is served: of the list's day, or of the next. */

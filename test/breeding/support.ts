@@ -10,6 +10,7 @@ import type { AnimalRecordFact, Fact, FactKind } from '../../source/breeding/fac
 import type { MorningList, Row } from '../../source/breeding/list.ts'
 import { morningList } from '../../source/breeding/morning-list.ts'
 import { type Standing, standingOn } from '../../source/breeding/standing.ts'
+import { strawWarnings } from '../../source/breeding/straws/straws-of-day.ts'
 
 export const matingStart: Day = isoDay('2026-05-01')
 
@@ -164,14 +165,7 @@ export function standingAt(s: number, one: Animal, herd?: Herd): Standing {
 }
 
 /** Warnings about straws have tests of their own. */
-const ofStraws = new Set<string>([
-  'no-straw',
-  'straw-out',
-  'related-6',
-  'related-12',
-  'parents-unknown',
-  'not-easy-calving',
-])
+const ofStraws: ReadonlySet<string> = new Set(strawWarnings)
 
 /**
  * Where an animal stands on season day s, as `section: reasons (warnings) > also, done`; `-` where she has no row.

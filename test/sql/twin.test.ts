@@ -10,21 +10,21 @@ import { benchDay, benchHerd } from '../../bench/herd.ts'
 import { openBook } from '../../source/breeding/book.ts'
 import { type Day, isoDay, plusDays } from '../../source/breeding/day.ts'
 import type { Fact } from '../../source/breeding/facts.ts'
-import { type Row, reasonsOf, sections } from '../../source/breeding/list.ts'
+import { type Row, reasonsOf, sections, warnings } from '../../source/breeding/list.ts'
 import { morningList } from '../../source/breeding/morning-list.ts'
 import { compareNumbers } from '../../source/breeding/order.ts'
+import { strawWarnings } from '../../source/breeding/straws/straws-of-day.ts'
 import { anyMorning } from '../breeding/histories.ts'
 import { dayAt } from '../breeding/support.ts'
 import { Twin, type TwinRow } from './twin.ts'
 
-const ofStraws = new Set<string>([
-  'no-straw',
-  'straw-out',
-  'related-6',
-  'related-12',
-  'parents-unknown',
-  'not-easy-calving',
-])
+/** Warnings that SQL works out too: those it names. */
+const sectionsSql = readFileSync(new URL('sections.sql', import.meta.url), 'utf8')
+const inSql: readonly string[] = warnings.filter((code) => sectionsSql.includes(`'${code}'`))
+const ofStraws: readonly string[] = strawWarnings
+for (const code of warnings)
+  if (!inSql.includes(code) && !ofStraws.includes(code))
+    test.skip(`the warning ${code}, which sections.sql does not work out yet`, () => {})
 
 /** A list as both tell it: the watch, whose order is that of the chances, goes by number. */
 function told(rows: readonly Row[]): readonly TwinRow[] {
@@ -35,7 +35,7 @@ function told(rows: readonly Row[]): readonly TwinRow[] {
   let next = 0
   return rows.map((row) => {
     const { chance, straw, moment, ...shown } = watched(row) === '' ? row : (inOrder[next++] as Row)
-    return { ...shown, warnings: shown.warnings.filter((warning) => !ofStraws.has(warning)) }
+    return { ...shown, warnings: shown.warnings.filter((warning) => inSql.includes(warning)) }
   })
 }
 

@@ -34,6 +34,10 @@ export function fitting<R extends Reason>(
   return fit.length === 0 ? undefined : (fit as [R, ...R[]])
 }
 
+/** The warnings whose test holds, in order. */
+export const holding = <W extends Warning>(tests: readonly (readonly [W, boolean])[]): readonly W[] =>
+  tests.filter(([, holds]) => holds).map(([warning]) => warning)
+
 type SinceDays = Pick<Placement, 'since' | 'days'>
 
 export const sinceNothing: SinceDays = { since: undefined, days: undefined }

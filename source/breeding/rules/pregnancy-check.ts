@@ -1,18 +1,21 @@
 /** Section 5, Pregnancy check: in every phase, oldest first. */
 import type { Day } from '../day.ts'
-import type { Warning } from '../list.ts'
 import { checkCountsFrom } from '../pregnancy.ts'
 import { dayOfSeason, type Season } from '../season.ts'
 import { calvedAtLeast, oldEnoughToServe, returned, type Standing, unchecked } from '../standing.ts'
 import {
   concernsBreeding,
   fitting,
+  holding,
   type Rule,
   type RuleSetting,
   sinceCalving,
   sinceService,
 } from './placement.ts'
 import { servedInCalf } from './take-care.ts'
+
+/** Warnings of this section. */
+export const checkWarnings = ['second-round'] as const
 
 /** Days after a service at which the second round of returns is due. */
 const SECOND_ROUND_FROM = 36
@@ -31,12 +34,12 @@ export const pregnancyCheck: Rule = (standing, setting) => {
   ])
   if (reasons === undefined) return undefined
   const k = standing.lastService === undefined ? undefined : standing.today - standing.lastService.day
-  const warnings: readonly Warning[] =
-    due && k !== undefined && k >= SECOND_ROUND_FROM && k <= SECOND_ROUND_TO ? ['second-round'] : []
   return {
     section: 'pregnancy-check',
     reasons,
-    warnings,
+    warnings: holding([
+      ['second-round', due && k !== undefined && k >= SECOND_ROUND_FROM && k <= SECOND_ROUND_TO],
+    ]),
     ...(standing.lastService === undefined ? sinceCalving(standing) : sinceService(standing)),
   }
 }

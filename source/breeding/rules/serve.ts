@@ -1,16 +1,19 @@
 /** Sections 2 and 3, Serve and Second service: on heat, or a fixed-time service planned for today. */
-import type { Warning } from '../list.ts'
 import { fixedServing, outsideHours, type Serving, servingOf } from '../session.ts'
 import { calvedAtLeast, mayBeServed, onHeat, type Standing, unchecked } from '../standing.ts'
 import {
   concernsBreeding,
   fitting,
+  holding,
   type Placement,
   type Rule,
   type RuleSetting,
   sinceHeat,
   sinceNothing,
 } from './placement.ts'
+
+/** Warnings of these sections, in order. */
+export const serveWarnings = ['suspect', 'late-return', 'unsure', 'outside-hours'] as const
 
 /** From this many days after a service a return is late: one in five such animals is in calf. */
 const LATE_RETURN = 25
@@ -33,13 +36,11 @@ function daysToService(standing: Standing): number | undefined {
   return standing.lastService === undefined ? undefined : day - standing.lastService.day
 }
 
-/** What says that she may be in calf all the same: a scan first if it can be had. */
-function perhapsInCalf(standing: Standing): readonly Warning[] {
+/** Back so late, and unchecked, that she may be in calf all the same: a scan first if it can be had. */
+function lateReturn(standing: Standing): boolean {
   // A planned service is no return: she may be in calf whenever she was served before and nobody has looked.
   const open = onHeat(standing) ? LATE_RETURN : 1
-  const late = (daysToService(standing) ?? 0) >= open && unchecked(standing)
-  const unsure = standing.lastCheck?.fact.result === 'unsure'
-  return [...(late ? (['late-return'] as const) : []), ...(unsure ? (['unsure'] as const) : [])]
+  return (daysToService(standing) ?? 0) >= open && unchecked(standing)
 }
 
 function placeForService(
@@ -67,13 +68,12 @@ function placeForService(
   return {
     section,
     reasons,
-    warnings: [
-      ...(heat?.sure === false ? (['suspect'] as const) : []),
-      ...perhapsInCalf(standing),
-      ...(serving !== undefined && outsideHours(serving, policy.servingTime)
-        ? (['outside-hours'] as const)
-        : []),
-    ],
+    warnings: holding([
+      ['suspect', heat?.sure === false],
+      ['late-return', lateReturn(standing)],
+      ['unsure', standing.lastCheck?.fact.result === 'unsure'],
+      ['outside-hours', serving !== undefined && outsideHours(serving, policy.servingTime)],
+    ]),
     ...(heat === undefined ? sinceNothing : sinceHeat(standing)),
     ...(serving === undefined ? {} : { serving }),
   }

@@ -1,15 +1,18 @@
 /** Section 6, Leave to the sweep bull: no straw is proposed for these animals again this season. */
-import type { Warning } from '../list.ts'
 import { checkedEmpty, returned, type Standing } from '../standing.ts'
 import {
   concernsBreeding,
   fitting,
+  holding,
   type Placement,
   type Rule,
   type RuleSetting,
   seasonDayReady,
   sinceCalving,
 } from './placement.ts'
+
+/** Warnings of this section. */
+export const bullWarnings = ['bull-return'] as const
 
 export const sweepBull: Rule = (standing, setting) => {
   if (!concernsBreeding(standing) || standing.inCalf) return undefined
@@ -23,7 +26,7 @@ export const sweepBull: Rule = (standing, setting) => {
   return {
     section: 'sweep-bull',
     reasons,
-    warnings: standing.phase === 'bull' ? bullReturn(standing, setting) : [],
+    warnings: holding([['bull-return', standing.phase === 'bull' && bullReturn(standing, setting)]]),
     ...sinceServiceOfSeason(standing),
   }
 }
@@ -54,16 +57,15 @@ function inBullWeeks(standing: Standing, { policy }: RuleSetting) {
 }
 
 /** A sure heat 18-24 days after a natural service: he may be failing. */
-function bullReturn(standing: Standing, { policy }: RuleSetting): readonly Warning[] {
+function bullReturn(standing: Standing, { policy }: RuleSetting): boolean {
   const natural = standing.services.filter((service) => !service.ai)
-  const came = standing.heats.some(
+  return standing.heats.some(
     (heat) =>
       heat.sure &&
       natural.some(
         (service) => heat.day - service.day >= policy.watchFrom && heat.day - service.day <= policy.watchTo,
       ),
   )
-  return came ? ['bull-return'] : []
 }
 
 /** Days since her service of this season, else since calving. */

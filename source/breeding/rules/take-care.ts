@@ -3,6 +3,7 @@ import type { Day } from '../day.ts'
 import { calvedAtLeast, daysCalved, mayBeServed, onHeat, type Standing } from '../standing.ts'
 import {
   fitting,
+  holding,
   type Placement,
   type Rule,
   type RuleSetting,
@@ -41,10 +42,9 @@ export const takeCare: Rule = (standing, setting) => {
     : {
         section: 'take-care',
         reasons,
-        warnings:
-          reasons[0] !== 'overdue' && onHeat(standing) && standing.latestHeat?.sure === false
-            ? ['suspect']
-            : [],
+        warnings: holding([
+          ['suspect', reasons[0] !== 'overdue' && onHeat(standing) && standing.latestHeat?.sure === false],
+        ]),
         ...sinceOf(standing, reasons[0]),
       }
 }

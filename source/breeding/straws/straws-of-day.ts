@@ -2,7 +2,7 @@
 import type { HerdBook } from '../book.ts'
 import type { Day } from '../day.ts'
 import type { StrawKind } from '../facts.ts'
-import { type Warning, warnings as warningsInOrder } from '../list.ts'
+import type { Warning } from '../list.ts'
 import type { Policy } from '../policy.ts'
 import type { Serving } from '../session.ts'
 import { sireOf } from '../sire.ts'
@@ -34,6 +34,16 @@ export interface StrawChoice {
   /** Why it is another kind, or none, where that is so. */
   readonly instead: StrawReason<InsteadReasonCode> | undefined
 }
+
+/** Warnings about the straw that is proposed, in order. */
+export const strawWarnings = [
+  'no-straw',
+  'straw-out',
+  'related-6',
+  'related-12',
+  'parents-unknown',
+  'not-easy-calving',
+] as const
 
 /** Where the proposed kind is out, these are proposed; a sexed straw only where every condition holds. */
 const kindsInstead: Readonly<Record<StrawKind, readonly StrawKind[]>> = {
@@ -174,7 +184,7 @@ function warningsOf(
   occasion: Occasion,
   policy: Policy,
 ): readonly Warning[] {
-  const holds: Partial<Record<Warning, boolean>> = {
+  const holds: Record<(typeof strawWarnings)[number], boolean> = {
     'no-straw': chosen === undefined,
     'straw-out': chosen !== undefined && instead === 'kind-out',
     'related-6': chosen !== undefined && related(chosen.inbreeding, policy),
@@ -182,5 +192,5 @@ function warningsOf(
     'parents-unknown': chosen?.reasons.some(({ code }) => code === 'parents-unknown') === true,
     'not-easy-calving': chosen !== undefined && occasion.maiden && !chosen.easyCalving,
   }
-  return warningsInOrder.filter((warning) => holds[warning] === true)
+  return strawWarnings.filter((warning) => holds[warning])
 }
