@@ -34,6 +34,12 @@ describe('pages made from the tables of the program', () => {
   })
 })
 
+test('the package brings the manual page, as a list, for npm puts no other in its place', () => {
+  const { man, files } = JSON.parse(text('package.json')) as { man: string[]; files: string[] }
+  expect(man).toEqual(['./man/dawnlist.1'])
+  expect(files).toEqual(expect.arrayContaining(['dist', 'docs', 'man', 'sample-herd/sample-herd.json']))
+})
+
 describe.each(book)('%s', (path) => {
   test('leads to files that are there, and to headings that are there', () => {
     const slug = (heading: string): string =>
