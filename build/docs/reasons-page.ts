@@ -12,7 +12,7 @@ import { capital, code, page, table } from './markdown.ts'
 const section = (name: (typeof sections)[number], index: number): string =>
   `## ${index + 1}. ${sectionNames[name]}
 
-\`${name}\`. \`Space\` records: ${usualWords[name]}.${cautionsOf[name].map((caution) => ` **${capital(cautions[caution].short)}.**`).join('')}
+\`${name}\`. \`Space\`: ${usualWords[name]}.${cautionsOf[name].map((caution) => ` **${capital(cautions[caution].short)}.**`).join('')}
 
 ${table(
   ['On the list', 'Code', 'Why, and what to do'],

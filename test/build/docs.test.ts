@@ -7,6 +7,7 @@ import { pages } from '../../build/docs/pages.ts'
 import { below } from '../../build/paths.ts'
 import { parse } from '../../source/commands/parse.ts'
 import { commandNamed } from '../../source/commands/table.ts'
+import { screenWords } from '../../source/screens/words/screen.ts'
 import { sentences } from '../../source/words/index.ts'
 
 const book = [
@@ -32,6 +33,16 @@ describe('pages made from the tables of the program', () => {
     const codes = places.slice(0, -2).flatMap(([, , table]) => Object.keys(table))
     expect(codes.toSorted()).toEqual(Object.keys(sentences).toSorted())
   })
+})
+
+test('what the page of troubles puts in quotes is what the program says', () => {
+  const rows = text('docs/when-something-is-wrong.md').matchAll(/^\| ([^|]*) \|/gm)
+  const quoted = [...rows].flatMap(([, seen = '']) =>
+    [...seen.matchAll(/"([^"]+)"/g)].map(([, words = '']) => words),
+  )
+  const said = [text('docs/messages.md'), screenWords.notSaved(1), text('source/entry.ts')].join('\n')
+  expect(quoted.length).toBeGreaterThan(8)
+  expect(quoted.filter((words) => !said.includes(words))).toEqual([])
 })
 
 test('the package brings the manual page, as a list, for npm puts no other in its place', () => {

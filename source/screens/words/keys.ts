@@ -8,6 +8,7 @@ export const keyNames: Readonly<Record<string, string>> = {
   tab: 'Tab',
   'shift+tab': 'Shift+Tab',
   backspace: 'Backspace',
+  delete: 'Delete',
   up: 'Up',
   down: 'Down',
   left: 'Left',
