@@ -14,6 +14,7 @@ export interface Marks {
   fixedTime: ExaminedFact | undefined
   /** The latest day before today for which one was planned. */
   plannedBefore: Day | undefined
+  driedOff: Day | undefined
   condition: { day: Day; value: number } | undefined
   todays: AnimalFact[]
 }
@@ -29,6 +30,7 @@ export function marksOn(animal: AnimalRecord, today: Day): Marks {
     examinedOn: undefined,
     fixedTime: undefined,
     plannedBefore: undefined,
+    driedOff: undefined,
     condition: undefined,
     todays: [],
   }
@@ -46,6 +48,7 @@ export function marksOn(animal: AnimalRecord, today: Day): Marks {
       if (!openHold) marks.onHold ||= isoDay(fact.until as string) >= today
     } else if (fact.kind === 'left') marks.leftOn ??= day
     else if (fact.kind === 'to-bull') marks.toBull.push(day)
+    else if (fact.kind === 'dry') marks.driedOff = day
     else if (fact.kind === 'score') marks.condition = { day, value: fact.condition }
     else if (fact.kind === 'examined') {
       marks.examinedOn = day

@@ -68,6 +68,8 @@ export interface Standing {
   /** The last day on which a bull was with her: by her own facts, else in the bull weeks of her block. */
   readonly lastWithBull: Day | undefined
   readonly examinedOn: Day | undefined
+  /** The last day before today on which she was dried off. */
+  readonly driedOff: Day | undefined
   /** A fixed-time service planned for today. */
   readonly fixedTime: ExaminedFact | undefined
   /** The latest day before today for which a fixed-time service was planned. */
@@ -171,6 +173,7 @@ export function standingOn(book: HerdBook, animal: AnimalRecord, today: Day): St
       today,
     ),
     examinedOn: marks.examinedOn,
+    driedOff: marks.driedOff,
     fixedTime: marks.fixedTime,
     plannedBefore: marks.plannedBefore,
     condition,

@@ -77,12 +77,10 @@ function oldEnough(standing: Standing, { policy }: RuleSetting): boolean {
 }
 
 /** A cow that has not been dried off since she calved. */
-function inMilk(standing: Standing): boolean {
-  if (standing.maiden) return false
-  const calved = standing.calvings.at(-1)?.day
-  return !standing.animal.happenings.some(
-    ({ fact, day }) => fact.kind === 'dry' && day < standing.today && (calved === undefined || day >= calved),
-  )
+function inMilk({ maiden, calvings, driedOff }: Standing): boolean {
+  if (maiden) return false
+  const calved = calvings.at(-1)?.day
+  return driedOff === undefined || (calved !== undefined && driedOff < calved)
 }
 
 function unsureLongEnough(standing: Standing, { policy }: RuleSetting): boolean {

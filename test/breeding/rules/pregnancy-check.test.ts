@@ -242,6 +242,14 @@ describe('with a scanning visit planned', () => {
     expect(readyOn(51)).toEqual([[70, 4]])
     expect(readyOn(71)).toEqual([])
   })
+
+  test('what is dated between the list and the visit is not known yet', () => {
+    const dried = cow(fresh, service(0), dry(40))
+    const readyOn = (s: number) =>
+      listAt(s, dried, { ...herd, ...by('milk') }).visits.map(({ ready }) => ready)
+    expect(readyOn(39)).toEqual([1])
+    expect(readyOn(41)).toEqual([])
+  })
 })
 
 test('oldest first, and how sure it is that she is in calf', () => {
