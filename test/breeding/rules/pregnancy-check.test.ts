@@ -246,7 +246,7 @@ describe('with a scanning visit planned', () => {
   test('what is dated between the list and the visit is not known yet', () => {
     const dried = cow(fresh, service(0), dry(40))
     const readyOn = (s: number) =>
-      listAt(s, dried, { ...herd, ...by('milk') }).visits.map(({ ready }) => ready)
+      listAt(s, dried, { ...herd, policy: { checkMethod: 'milk' } }).visits.map(({ ready }) => ready)
     expect(readyOn(39)).toEqual([1])
     expect(readyOn(41)).toEqual([])
   })
