@@ -1,4 +1,4 @@
-/** The shape of the morning list: sections, codes and rows. What each code means stands in codes.ts. */
+/** The shape of the morning list: sections, codes and rows. What each code says stands in words/list.ts. */
 import type { Day } from './day.ts'
 import type { SessionName, StrawKind } from './facts.ts'
 import { checkWarnings } from './rules/pregnancy-check.ts'

@@ -1,6 +1,6 @@
 /**
  * What is wrong, as data: a code, where it stands and the values that matter. The words are made at the edge,
- * from one table (source/words.ts), so that the rules know no language.
+ * from one table (source/words/index.ts), so that the rules know no language.
  *
  * A *fault* cannot be worked with (not readable, damaged, newer) and nothing is written over it.
  * A *notice* is shown, and the herd works as usual.
