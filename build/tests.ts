@@ -58,7 +58,7 @@ export function tallyOf(report: Report, status: number): Tally {
   return { passed, failed: reasons.length, reasons, skipped }
 }
 
-/** Runs all tests, shows them as they go, and counts them. */
+/** Runs all tests, shows them as they go, and counts them. What starts the program starts the bundle just built. */
 export async function runTests(): Promise<Tally> {
   const folder = mkdtempSync(join(tmpdir(), 'dawnlist-test-'))
   const output = join(folder, 'report.json')
@@ -68,7 +68,7 @@ export async function runTests(): Promise<Tally> {
       const child = spawn(process.execPath, [below('node_modules/vitest/vitest.mjs'), ...words], {
         cwd: below(),
         stdio: ['ignore', 'inherit', 'inherit'],
-        env: { ...process.env, NODE_ENV: 'test' },
+        env: { ...process.env, NODE_ENV: 'test', DAWNLIST_PROGRAM: below('dist/dawnlist.js') },
       })
       child.on('error', reject)
       child.on('close', (code) => resolve(code ?? 1))

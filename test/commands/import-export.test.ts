@@ -1,8 +1,7 @@
 import { spawn } from 'node:child_process'
 import { readdirSync, readFileSync, writeFileSync } from 'node:fs'
-import { fileURLToPath } from 'node:url'
 import { expect, test } from 'vitest'
-import { callWith, Folder } from './support/run.ts'
+import { callWith, entry, Folder } from './support/run.ts'
 
 const tables = {
   animals:
@@ -159,7 +158,6 @@ test('changed values are shown old -> new and recorded', async () => {
 test('a reader that goes away early is no fault', async () => {
   const folder = new Folder()
   await folder.herd()
-  const entry = fileURLToPath(new URL('../../source/entry.ts', import.meta.url))
   const child = spawn(process.execPath, [entry, 'help'], { stdio: ['ignore', 'pipe', 'pipe'] })
   child.stdout.destroy()
   let err = ''

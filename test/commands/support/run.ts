@@ -1,4 +1,4 @@
-/** Runs the program as a user does, from its source. */
+/** Runs the program as a user does: the bundle where the whole suite runs, else the source. */
 import { spawnSync } from 'node:child_process'
 import { mkdtempSync, rmSync, writeFileSync } from 'node:fs'
 import { tmpdir } from 'node:os'
@@ -11,7 +11,8 @@ import { runWords } from '../../../source/commands/run.ts'
 import { createHerdFile } from '../../../source/herd/create.ts'
 import { sentence } from '../../../source/words/index.ts'
 
-const entry = fileURLToPath(new URL('../../../source/entry.ts', import.meta.url))
+export const entry =
+  process.env.DAWNLIST_PROGRAM ?? fileURLToPath(new URL('../../../source/entry.ts', import.meta.url))
 
 /** Each run starts a program of its own, which takes seconds where the machine is busy. */
 vi.setConfig({ testTimeout: 180_000 })
