@@ -1,10 +1,12 @@
 /** `dawnlist check`: the whole file held against the schema and against itself. */
+
 import { openBook } from '../breeding/book.ts'
 import { fault, type Problem } from '../breeding/problem.ts'
 import { acceptEdits } from '../herd/accept-edits.ts'
 import { checkFacts } from '../herd/check.ts'
 import { mergeFiles } from '../herd/merge-files.ts'
 import { openHerdFile } from '../herd/open.ts'
+import { counted } from '../words/counted.ts'
 import { sentence } from '../words/index.ts'
 import { safeText } from '../words/safe.ts'
 import type { Run, Shell } from './command.ts'
@@ -26,7 +28,9 @@ export const run: Run = async (given, shell) => {
     const merged = await mergeFiles(file, merge)
     if (!merged.ok) return fail(shell, merged.problems)
     shell.tell(merged.value.notices)
-    shell.say(`${safeText(file)}: ${merged.value.added.length} facts added from ${safeText(merge)}.`)
+    shell.say(
+      `${safeText(file)}: ${counted(merged.value.added.length, 'fact')} added from ${safeText(merge)}.`,
+    )
   }
   const opened = await openHerdFile(file)
   if (!opened.ok) return fail(shell, opened.problems)

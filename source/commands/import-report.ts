@@ -2,6 +2,7 @@
 import type { Problem } from '../breeding/problem.ts'
 import type { Change, TablePlan } from '../exchange/csv/import/outcome.ts'
 import type { ImportPlan } from '../exchange/csv/import/plan.ts'
+import { counted } from '../words/counted.ts'
 import { sentence } from '../words/index.ts'
 import { safeText } from '../words/safe.ts'
 
@@ -26,8 +27,8 @@ function closing(plan: ImportPlan, path: string, written: boolean): string {
   const rows = plan.tables.reduce((sum, table) => sum + table.new + table.changed.length, 0)
   const file = safeText(path)
   if (rows === 0) return `${file}: nothing to record.`
-  if (written) return `${file}: ${rows} rows recorded.`
-  return `${file}: nothing was recorded, this was a trial. With --write ${rows} rows are recorded.`
+  if (written) return `${file}: ${counted(rows, 'row')} recorded.`
+  return `${file}: nothing was recorded, this was a trial. With --write ${counted(rows, 'row is', 'rows are')} recorded.`
 }
 
 /** The lines of every table. */

@@ -1,12 +1,14 @@
 /** A fact of the herd as a whole, or the record of an animal, in words on one line. */
+
 import { isoDay } from '../breeding/day.ts'
 import type { HerdFact, NewFact, StrawLot } from '../breeding/facts.ts'
+import { counted } from './counted.ts'
 import { dateInWords } from './dates.ts'
 import { factWords, strawNames } from './facts.ts'
 import { safeText } from './safe.ts'
 
 const straws = (count: number, { sire, straw }: StrawLot): string =>
-  `${count} ${count === 1 ? 'straw' : 'straws'} of ${safeText(sire)} ${strawNames[straw]}`
+  `${counted(count, 'straw')} of ${safeText(sire)} ${strawNames[straw]}`
 
 const place = ({ batch, flask, canister }: StrawLot): string =>
   [

@@ -1,4 +1,5 @@
 /** Sentences about the herd file: what is wrong, and what to do. The path stands before each sentence. */
+import { counted } from './counted.ts'
 import { safeText } from './safe.ts'
 import type { Sentences, Values } from './sentences.ts'
 
@@ -56,8 +57,8 @@ export const openingSentences: Sentences = {
   'herd-unedited': 'the file is as dawnlist wrote it: there are no edits to accept.',
   'herd-read-only': (values) =>
     `the herd is only shown, nothing can be recorded: ${reason(values)}. Ask whoever looks after this computer for the right to write to the file and its folder.`,
-  'backups-there':
-    'there are {count} day copies of {file} here, the newest is {newest}. To bring the herd back: dawnlist restore {file}.',
+  'backups-there': (values) =>
+    `${counted(values.count ?? '', 'day copy is', 'day copies are')} here of ${text(values, 'file')}, the newest of ${text(values, 'newest')}. To bring the herd back: dawnlist restore ${typed(values, 'file')}.`,
   'no-backup':
     'there is no whole day copy of {file} here. Look for a copy on a stick or another computer and name it with --from.',
   'herd-large':
@@ -100,7 +101,7 @@ export const savingSentences: Sentences = {
   'folder-sync-unsupported':
     'this kind of disk cannot confirm that the name of a file is safe against a power cut. The herd is saved; a disk of this computer is safer.',
   'copy-with-more': (values) =>
-    `this copy of the herd holds ${values.facts === 1 ? '1 fact' : `${values.facts} facts`} that ${text(values, 'file')} lacks; a program that keeps two computers alike may have left it. To add them: dawnlist check ${typed(values, 'file')} --merge ${typed(values, 'path')}.`,
+    `this copy of the herd holds ${counted(values.facts ?? '', 'fact')} that ${text(values, 'file')} lacks; a program that keeps two computers alike may have left it. To add them: dawnlist check ${typed(values, 'file')} --merge ${typed(values, 'path')}.`,
   'copy-unclear': (values) =>
     `this copy of the herd cannot be added to ${text(values, 'file')}: ${reason(values)}. Look at it with: dawnlist check ${typed(values, 'path')}.`,
 }

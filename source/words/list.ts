@@ -1,8 +1,10 @@
 /** Words of the morning list: its sections, and a phrase and a sentence for each reason and warning. */
+
 import type { MoveDue } from '../breeding/ahead/moves-due.ts'
 import type { Reason, Section, ServingSession, Since, Warning } from '../breeding/list.ts'
 import type { Policy } from '../breeding/policy.ts'
 import type { Phase } from '../breeding/season.ts'
+import { counted } from './counted.ts'
 import { shortDate } from './dates.ts'
 import { safeText } from './safe.ts'
 
@@ -24,7 +26,7 @@ export const sectionNames: Readonly<Record<Section, string>> = {
  */
 export const moveWords = ({ block, what, day, count }: MoveDue): string => {
   const name = safeText(block)
-  const animals = `${count} ${count === 1 ? 'animal' : 'animals'}`
+  const animals = counted(count, 'animal')
   const does = what === 'in' ? 'goes in' : 'comes out'
   return `${name.charAt(0).toUpperCase()}${name.slice(1)} block: the bull ${does} ${shortDate(day)}, ${animals}`
 }

@@ -1,7 +1,9 @@
 /** Words of the straws: why one is proposed, how it is thawed, and the cautions of the flask. */
+
 import type { NitrogenState } from '../breeding/straws/nitrogen.ts'
 import type { StrawReason, StrawReasonCode } from '../breeding/straws/reason.ts'
 import type { ThawingCard, ThawingStep } from '../breeding/straws/thawing.ts'
+import { counted } from './counted.ts'
 import { plainDate } from './plain-date.ts'
 import { filled, type Sentences, type Values } from './sentences.ts'
 
@@ -69,7 +71,7 @@ export const strawCalf = ({
   readonly inbreeding: number
   readonly generations: number
 }): string =>
-  `The calf would be inbred ${(100 * inbreeding).toFixed(1)} %; ${generations === 1 ? '1 generation' : `${generations} generations`} of both known in full.`
+  `The calf would be inbred ${(100 * inbreeding).toFixed(1)} %; ${counted(generations, 'generation')} of both known in full.`
 
 /**
  * Why a straw has its place among the others, in sentences.

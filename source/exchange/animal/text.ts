@@ -1,7 +1,9 @@
 /** One animal as plain text. */
+
 import type { HerdBook } from '../../breeding/book.ts'
 import { isoDay } from '../../breeding/day.ts'
 import type { Standing } from '../../breeding/standing.ts'
+import { counted } from '../../words/counted.ts'
 import { dateInWords } from '../../words/dates.ts'
 import { factWords } from '../../words/facts.ts'
 import { recordedWords } from '../../words/recorded.ts'
@@ -20,7 +22,7 @@ export function animalText(book: HerdBook, standing: Standing, known: ReturnType
     [
       safeText(known.name === null ? known.number : `${known.number} ${known.name}`),
       known.block === null ? 'no block' : `${safeText(known.block)} block`,
-      known.maiden ? 'maiden' : `calved ${known.parity} ${known.parity === 1 ? 'time' : 'times'}`,
+      known.maiden ? 'maiden' : `calved ${counted(known.parity, 'time')}`,
     ].join(', '),
     `On ${said(known.date)}, at ${safeText(book.farm.name)}`,
   ]
@@ -58,4 +60,4 @@ type KnownStraw = ReturnType<typeof animalJson>['straws'][number]
 
 /** @example '  HX20 conventional, 18 left, calf inbred 1.6 %, 2 generations known. Of the proposed kind. …' */
 const strawLine = ({ sire, kind, left, inbreeding, generations, why }: KnownStraw): string =>
-  `  ${safeText(sire)} ${kind}, ${left} left, calf inbred ${(100 * inbreeding).toFixed(1)} %, ${generations === 1 ? '1 generation' : `${generations} generations`} known. ${why}`
+  `  ${safeText(sire)} ${kind}, ${left} left, calf inbred ${(100 * inbreeding).toFixed(1)} %, ${counted(generations, 'generation')} known. ${why}`

@@ -1,8 +1,10 @@
 /** The morning list as plain text of at most 80 columns, for a pipe, a line printer or a terminal that cannot draw. */
+
 import { movesDue } from '../../breeding/ahead/moves-due.ts'
 import type { HerdBook } from '../../breeding/book.ts'
 import type { BlockDay, MorningList, Row, VisitAhead } from '../../breeding/list.ts'
 import { rowsBySection } from '../../breeding/morning-list.ts'
+import { counted } from '../../words/counted.ts'
 import { dateInWords, shortDate } from '../../words/dates.ts'
 import {
   moveWords,
@@ -68,7 +70,7 @@ function rowLines(book: HerdBook, row: Row): string[] {
 export const sinceWords = (row: Row): string => {
   if (row.since === undefined || row.days === undefined) return ''
   if (row.since === 'heat' && row.days <= 1) return row.days === 0 ? 'seen today' : 'seen yesterday'
-  return `${row.days} ${row.days === 1 ? 'day' : 'days'} from ${row.since}`
+  return `${counted(row.days, 'day')} from ${row.since}`
 }
 
 /** @example 'in calf 88 %' */
