@@ -35,6 +35,8 @@ export function whyNot(desk: Desk, action: Action): Message | undefined {
       if (moveToOpen(desk) !== undefined || opensKeptResults(desk)) return undefined
       if (placeOf(desk).at === 'animal' && desk.typed === '') return because('her-page-already')
       return subjectOf(desk).whyNot
+    case 'here':
+      return action.on === 'season' && action.act.is === 'decide' ? notNow(desk) : undefined
     case 'look-all':
       return notNow(desk) ?? (watchToDo(desk).length === 0 ? because('no-watch') : undefined)
     case 'undo':

@@ -131,6 +131,15 @@ function* reckon(book: HerdBook, day: Day, { season, part }: Wanted): Steps<void
   yield* view.reckon(part)
 }
 
+/**
+ * The book that stands in for the one that the next fact makes: this one, where all that the screen shows is known of
+ * it; on a screen that nothing is reckoned for, the one that stood in before.
+ */
+export function bookToStandIn(desk: Desk): HerdBook | undefined {
+  const reckons = placeOf(desk).at === 'ahead' || wantedBy(desk).length > 0
+  return reckons && reckoningOf(desk) === undefined ? desk.book : desk.reckoned
+}
+
 /** A view that knows a part, and whether something was recorded since that it does not know of. */
 export interface Known {
   readonly view: SeasonView

@@ -12,6 +12,7 @@ import type { Desk } from './desk.ts'
 import { historyOf } from './history.ts'
 import { listNow } from './list-now.ts'
 import { type Page, pageOf } from './page.ts'
+import { bookToStandIn } from './reckoning.ts'
 
 /**
  * The page with the rows ticked that the facts tick.
@@ -37,5 +38,14 @@ export function tickedPage(desk: Desk, facts: readonly Fact[]): Page | undefined
 export function settled(desk: Desk, log: readonly Fact[] = desk.log): Desk {
   const book = bookAfter(desk.book, log)
   const page = pageOf(listNow(book, desk.page.list.day, desk.book), book, desk.page)
-  return { ...desk, log, book, history: historyOf(log), page, unsettled: [] }
+  const reckoned = bookToStandIn(desk)
+  return {
+    ...desk,
+    log,
+    book,
+    history: historyOf(log),
+    page,
+    unsettled: [],
+    ...(reckoned === undefined ? {} : { reckoned }),
+  }
 }

@@ -74,7 +74,7 @@ export function factWords(fact: NewFact<AnimalFact>): string {
     case 'hold':
       return said([
         'health hold',
-        fact.until === undefined ? undefined : `until ${fact.until}`,
+        fact.until === undefined ? undefined : `until ${plainDate(fact.until)}`,
         because(fact.reason),
       ])
     case 'score':

@@ -217,7 +217,7 @@ export function changeWords({ aiWeeks, heatSeen, cowConception, bulls }: Change)
 export const lastChanceReasons: Readonly<Record<LastChanceReason, string>> = {
   'calves-late': 'due',
   'calved-late': 'calved',
-  empty: 'empty',
+  empty: 'found empty',
 }
 
 /**

@@ -82,6 +82,7 @@ const whole: Readonly<Record<FormName, { values: Values; fact: Record<string, un
     values: { until: '2026-06-10', reason: 'lame' },
     fact: { kind: 'hold', until: '2026-06-10', reason: 'lame' },
   },
+  block: { values: { block: 'spring' }, fact: { kind: 'block', block: 'spring' } },
   'to-bull': { values: {}, fact: { kind: 'to-bull' } },
   note: { values: { note: ' kicks ' }, fact: { kind: 'note', note: 'kicks' } },
   bar: { values: { reason: 'cull' }, fact: { kind: 'bar', reason: 'cull' } },

@@ -77,6 +77,22 @@ test('after a fact the old numbers stand, marked as such, until the new are know
   expect(knownView(after, season, {})?.stale).toBe(false)
 })
 
+test('what is known stands in although it was reckoned for another part of the screen', () => {
+  const desk = onSeason('answers')
+  const figures = reckoningOf(desk)?.begin()
+  if (figures !== undefined) finished(figures)
+  const half = act(desk, { do: 'reckoned' }).desk
+  expect(half.reckoned).toBeUndefined()
+  const place = half.places.at(-1)
+  const empties = { ...half, places: [{ ...place, part: 'empties' } as never] }
+  expect(reckoningOf(empties)).toBeUndefined()
+  const [animal] = [...desk.book.animals.keys()]
+  const fact = { ...heat(0), id: 'new', about: animal, at: '2026-05-28T04:20:00.000Z', action: 'a' } as never
+  const recorded = act(empties, { do: 'recorded', facts: [fact] }).desk
+  const season = blockShown(desk, 'spring')?.season
+  expect(season && knownView(recorded, season, 'figures')?.stale).toBe(true)
+})
+
 test('straws and bulls want the forecast of the blocks ahead', () => {
   const desk = opened()
   for (const place of [openStraws(desk), openBulls(desk)]) {

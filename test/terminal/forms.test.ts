@@ -38,6 +38,7 @@ const formKeys: readonly {
   { meaning: 'examined', title: 'Examined by the vet', kind: 'examined' },
   { meaning: 'hold', title: 'Health hold', kind: 'hold' },
   { meaning: 'note', title: 'Note', type: 'limps', kind: 'note' },
+  { meaning: 'block', title: 'Moved to another block', kind: 'block' },
   { meaning: 'to-bull', title: 'Left to the sweep bull', kind: 'to-bull' },
   { meaning: 'with-bull', title: 'Put with the bull', kind: 'with-bull' },
   { meaning: 'from-bull', title: 'Taken from the bull', kind: 'from-bull' },

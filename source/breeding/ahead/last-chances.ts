@@ -1,11 +1,12 @@
 /** Late calvers and empties: until when each can be served in this block, and what becomes of her then. */
 import type { HerdBook } from '../book.ts'
 import { type Day, plusDays } from '../day.ts'
-import { cohortOf } from '../figures/cohort.ts'
+import type { Member } from '../figures/cohort.ts'
 import { outcomeOf } from '../figures/outcome.ts'
 import { isForecast } from '../forecast/outlook-of.ts'
 import { dayOfSeason, PRE_MATING, type Season, seasonDay } from '../season.ts'
 import type { Standing } from '../standing.ts'
+import { asUndecided, type Decided, decidedOf } from './decided.ts'
 
 /** Why she is on this list. */
 export type LastChanceReason =
@@ -29,7 +30,34 @@ export interface LastChance {
   readonly becomes: 'ai' | 'bull' | 'other-block' | 'cull'
   /** The next season of another block that she can be served in. */
   readonly otherBlock: Season | undefined
+  /** What was decided of her; she stays on the list with it. */
+  readonly decided: Decided | undefined
 }
+
+/** Until when an animal can still be served in a season, from today on: by AI, and at all; undefined where not any more. */
+export interface TimeLeft {
+  readonly lastAi: Day | undefined
+  readonly last: Day | undefined
+}
+
+/**
+ * Until when an animal that is not a late calver can still be served: by AI as long as she has a chance left and is not
+ * left to the bull.
+ *
+ * @param chances by AI that an animal has in a season
+ * @example timeLeft(standing, spring, 2) // { lastAi: 11 June, last: 2 July }
+ */
+export function timeLeft(standing: Standing, season: Season, chances: number): TimeLeft {
+  const [lastAi, last] = [dayOfSeason(season, season.aiEnd), dayOfSeason(season, season.bullEnd)]
+  const byAi = standing.today <= lastAi && standing.chancesUsed < chances && !standing.leftToBull
+  return {
+    lastAi: byAi ? lastAi : undefined,
+    last: standing.today <= last && (byAi || season.bullEnd > season.aiEnd) ? last : undefined,
+  }
+}
+
+/** Before it is known where she could go, and what was decided. */
+type Found = Omit<LastChance, 'otherBlock' | 'decided'>
 
 /** Ready for service after this season day: a late calver. */
 const FIRST_ROUND = 20
@@ -44,11 +72,7 @@ function otherBlockFrom(book: HerdBook, season: Season, ready: Day): Season | un
   )
 }
 
-function lateCalver(
-  standing: Standing,
-  book: HerdBook,
-  season: Season,
-): Omit<LastChance, 'otherBlock'> | undefined {
+function lateCalver(standing: Standing, book: HerdBook, season: Season): Found | undefined {
   const due = standing.due && (Math.max(standing.due, standing.today) as Day)
   const stillToCalve = standing.inCalf && due !== undefined
   const conceived = standing.pregnancy?.conception?.day
@@ -65,14 +89,10 @@ function lateCalver(
   return { ...known, lastAi: undefined, last: undefined, becomes: 'other-block' }
 }
 
-/** Empties of the cohort that are still here, and may be bred. */
-function empties(
-  book: HerdBook,
-  standings: readonly Standing[],
-  season: Season,
-  today: Day,
-): Omit<LastChance, 'otherBlock'>[] {
-  return cohortOf(book, season, standings, today)
+/** Empties of the cohort that are still here, and may be bred, or were until that was decided. */
+function empties(members: readonly Member[], book: HerdBook, season: Season, undecided: Undecided): Found[] {
+  return members
+    .map((member) => ({ ...member, now: undecided(member.now) }))
     .filter((member) => {
       const { now } = member
       const here = now.inHerd && !now.barred && !now.inCalf && now.block === season.block
@@ -89,27 +109,35 @@ function empties(
     }))
 }
 
+type Undecided = (standing: Standing) => Standing
+
 /**
  * Animals whose time in this block is short or over. Until day 20 all that are ready only after the first three weeks;
  * later those that are ready only after the bull's last day; from the final check on the empties too. Whether she then
  * goes to the other block or is culled is the farmer's to say: the other block is named where a season of it is planned.
+ * Who was decided about stays, with what was decided.
  *
- * @param standings of all animals on the day
+ * @param standings of all animals on the day, @param members the cohort of the season on the day
  * @returns by the last day she can be served, those without one last
- * @example lastChances(book, standings, spring, today)[0]?.becomes // 'bull'
+ * @example lastChances(book, standings, members, spring, today)[0]?.becomes // 'bull'
  */
 export function lastChances(
   book: HerdBook,
   standings: readonly Standing[],
+  members: readonly Member[],
   season: Season,
   today: Day,
 ): readonly LastChance[] {
   const s = seasonDay(season, today)
+  const decided = ({ animal }: Standing): Decided | undefined => decidedOf(animal, season, today)
+  const undecided: Undecided = (standing) => asUndecided(standing, decided(standing), book, season)
   const found = standings
+    .map(undecided)
     .filter((standing) => isForecast(standing, season))
     .flatMap((standing) => lateCalver(standing, book, season) ?? [])
     .filter(({ becomes }) => s <= FIRST_ROUND || becomes === 'other-block')
-  if (s >= season.bullEnd + book.policy.finalCheckDays) found.push(...empties(book, standings, season, today))
+  if (s >= season.bullEnd + book.policy.finalCheckDays)
+    found.push(...empties(members, book, season, undecided))
   return found
     .map((one): LastChance => {
       const other = otherBlockFrom(book, season, one.readyFrom ?? today)
@@ -117,6 +145,7 @@ export function lastChances(
         ...one,
         otherBlock: other,
         becomes: one.becomes === 'other-block' && !other ? 'cull' : one.becomes,
+        decided: decided(one.standing),
       }
     })
     .sort(

@@ -1,6 +1,7 @@
 /**
  * Who of a season is more likely empty than in calf, and why.
  */
+import { asUndecided, type Decided, decidedOf } from '../ahead/decided.ts'
 import { chanceInCalf } from '../animal-chances.ts'
 import type { HerdBook } from '../book.ts'
 import type { Rates } from '../chances/rates.ts'
@@ -19,7 +20,12 @@ export interface ProbablyEmpty {
   readonly chance: number | undefined
   /** Days since her last service of the season; where there is none, since she calved. */
   readonly days: number | undefined
+  /** What was decided of her; out of the season by it she stays a week. */
+  readonly decided: Decided | undefined
 }
+
+/** Days that she stays once it was decided that she goes. */
+const STAYS = 7
 
 /** Less likely in calf than not. */
 const HALF = 0.5
@@ -57,16 +63,20 @@ export function probablyEmpty(
   season: Season,
 ): readonly ProbablyEmpty[] {
   return members
-    .map(({ now }) => now)
-    .filter((now) => now.inHerd && !now.barred && !now.inCalf && now.block === season.block)
-    .flatMap((standing): ProbablyEmpty[] => {
+    .map(({ now }) => {
+      const decided = decidedOf(now.animal, season, now.today)
+      const lately = decided !== undefined && now.today - decided.day < STAYS
+      return { decided, standing: lately ? asUndecided(now, decided, book, season) : now }
+    })
+    .filter(({ standing: now }) => now.inHerd && !now.barred && !now.inCalf && now.block === season.block)
+    .flatMap(({ standing, decided }): ProbablyEmpty[] => {
       const chance = chanceInCalf(standing, book, rates)
       const reason = reasonOf(standing, season, chance, book.policy.watchFrom)
       if (reason === undefined) return []
       const alone = reason === 'not-served' || reason === 'with-bull'
       const since = standing.lastService?.day
       const days = alone || since === undefined ? daysCalved(standing) : standing.today - since
-      return [{ standing, reason, chance: alone ? undefined : chance, days }]
+      return [{ standing, reason, chance: alone ? undefined : chance, days, decided }]
     })
     .sort(
       (a, b) =>

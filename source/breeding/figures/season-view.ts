@@ -86,9 +86,12 @@ export class SeasonView {
     return this.forecast && bullPlan(this.book, this.season, this.forecast)
   }
 
-  /** Late calvers and empties. */
+  /** Late calvers and empties, those that were decided about too. */
   get lastChances(): readonly LastChance[] {
-    return this.#keep('last chances', () => lastChances(this.book, this.#standings, this.season, this.today))
+    const { book, counted, season, today } = this
+    return this.#keep('last chances', () =>
+      lastChances(book, this.#standings, counted.members, season, today),
+    )
   }
 
   /** Where facts of earlier seasons of the block went, so that their figures are not among `earlier`. */

@@ -1,5 +1,6 @@
 /** What the season's page says, in words and numbers but not yet laid out: plain text and HTML are made from it. */
 
+import { isOut } from '../../breeding/ahead/decided.ts'
 import { calendarOf } from '../../breeding/day.ts'
 import { groupings } from '../../breeding/figures/conception.ts'
 import type { Figure } from '../../breeding/figures/figure.ts'
@@ -182,7 +183,8 @@ const daysOfFigure: Partial<Record<FigureName, number>> = {
 }
 
 function lastChanceGroups({ lastChances }: SeasonView): LastChanceGroup[] {
-  const groups = Map.groupBy(lastChances, (chance) => becomesWords(chance, shortDate))
+  const toDecide = lastChances.filter(({ decided }) => !isOut(decided))
+  const groups = Map.groupBy(toDecide, (chance) => becomesWords(chance, shortDate))
   return [...groups].map(([becomes, chances]) => {
     const lines = Map.groupBy(chances, ({ reason, calves, readyFrom }) =>
       [

@@ -1,5 +1,6 @@
 /** A season as JSON, version 1: what happened so far, and what lies ahead. The version rises only when a key goes or changes its meaning. */
 import type { BullPlan } from '../../breeding/ahead/bull-plan.ts'
+import { isOut } from '../../breeding/ahead/decided.ts'
 import type { LastChance } from '../../breeding/ahead/last-chances.ts'
 import { rateEnds } from '../../breeding/chances/own-results.ts'
 import { serviceClasses } from '../../breeding/chances/rates.ts'
@@ -228,7 +229,7 @@ export function seasonJson(view: SeasonView, changes: readonly Change[] = view.c
       const changed = view.whatIf(change)
       return changed === undefined ? [] : [{ change: changeJson(change), ...countsJson(changed) }]
     }),
-    last_chances: view.lastChances.map(lastChanceJson),
+    last_chances: view.lastChances.filter(({ decided }) => !isOut(decided)).map(lastChanceJson),
     earlier: view.earlier.map((one) => ({
       mating_start: dayIso(one.season.matingStart),
       ...figuresJson(one),

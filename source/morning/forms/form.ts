@@ -16,6 +16,7 @@ export const formNames = [
   'hold',
   'to-bull',
   'note',
+  'block',
   'bar',
   'unbar',
   'calving',

@@ -15,7 +15,16 @@ import type {
 } from './form.ts'
 import { examinedForm, holdForm, noteForm, scoreForm } from './health.ts'
 import { heatForm } from './heat.ts'
-import { barForm, calvingForm, dryForm, leftForm, lossForm, toBullForm, unbarForm } from './life.ts'
+import {
+  barForm,
+  blockForm,
+  calvingForm,
+  dryForm,
+  leftForm,
+  lossForm,
+  toBullForm,
+  unbarForm,
+} from './life.ts'
 import { newFromTablesForm, newHerdForm } from './new-herd.ts'
 import { nitrogenForm } from './nitrogen.ts'
 import { recordForm } from './record.ts'
@@ -32,6 +41,7 @@ export const forms: Readonly<Record<FormName, Form>> = {
   hold: holdForm,
   'to-bull': toBullForm,
   note: noteForm,
+  block: blockForm,
   bar: barForm,
   unbar: unbarForm,
   calving: calvingForm,

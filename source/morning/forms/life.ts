@@ -1,4 +1,5 @@
-/** Forms of her life in the herd: calving, loss, dried off, do not breed and lifted, left the herd. */
+/** Forms of her life in the herd: calving, loss, dried off, moved to another block, do not breed and lifted, left the herd. */
+import { blockPicks } from './blocks.ts'
 import type { Form, FormName } from './form.ts'
 import { FieldReader, known } from './reader.ts'
 
@@ -54,6 +55,30 @@ const dateOnly = (name: 'loss' | 'dry' | 'to-bull'): Form => ({
 export const lossForm = dateOnly('loss')
 export const dryForm = dateOnly('dry')
 export const toBullForm = dateOnly('to-bull')
+
+export const blockForm: Form = {
+  name: 'block',
+  fields: ({ book }) => [
+    { name: 'block', input: 'pick', picks: blockPicks(book) },
+    { name: 'date', input: 'date' },
+  ],
+  begin: ({ book, date, standing }) => ({
+    block:
+      blockPicks(book).find(({ fills }) => fills.block !== standing.block)?.fills.block ??
+      standing.block ??
+      '',
+    date,
+  }),
+  read: (values, setting) => {
+    const read = new FieldReader(values, setting)
+    const block = read.text('block', true) ?? ''
+    const date = read.date()
+    // A block without a season or another animal would take her off every list.
+    if (block !== '' && !blockPicks(setting.book).some(({ fills }) => fills.block === block))
+      read.refuse('block', 'form-no-such-block', { block })
+    return read.result(() => [{ kind: 'block', about: setting.animal.id, date, block }])
+  },
+}
 
 const withReason = (name: FormName & ('bar' | 'unbar' | 'left')): Form => ({
   name,

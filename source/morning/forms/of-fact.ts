@@ -26,7 +26,7 @@ const unseen: ReadonlySet<string> = new Set([
  * @example formOfFact(checkFact) // { name: 'check', values: { result: 'pregnant', age: '40', … } }
  */
 export function formOfFact(fact: AnimalFact): { name: FormName; values: Values } | undefined {
-  if (fact.kind === 'looked' || fact.kind === 'block') return undefined
+  if (fact.kind === 'looked') return undefined
   const entries = Object.entries(fact).filter(
     ([key, value]) => !unseen.has(key) && (typeof value === 'string' || typeof value === 'number'),
   )

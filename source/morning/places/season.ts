@@ -1,13 +1,13 @@
 /** The season: its parts, the lines in them that can be pointed at, and what the keys do. */
 import type { FigureName } from '../../breeding/figures/behind.ts'
-import { type ProbablyEmpty, probablyEmpty } from '../../breeding/figures/probably-empty.ts'
-import type { SeasonView } from '../../breeding/figures/season-view.ts'
 import type { Phase } from '../../breeding/season.ts'
 import type { Step } from '../action.ts'
 import type { Desk } from '../desk.ts'
 import { because } from '../message.ts'
 import { type SeasonPart, type SeasonPlace, seasonParts } from '../place.ts'
 import { blockShown, knownView } from '../reckoning.ts'
+import { type Decision, decide } from '../season/decide.ts'
+import { emptyRows, rowsInOrder } from '../season/empties.ts'
 import { figureRows } from '../season/figures.ts'
 import { listedOf } from '../season/listed.ts'
 import { questions } from '../season/questions.ts'
@@ -25,6 +25,8 @@ export type SeasonAct =
   | { readonly is: 'close' }
   | { readonly is: 'turn'; readonly by: 1 | -1 }
   | { readonly is: 'as-planned' }
+  /** What becomes of the animal pointed at among the empties. */
+  | { readonly is: 'decide'; readonly decision: Decision }
 
 /** The block whose questions are the most pressing comes first. */
 const pressing: readonly Phase[] = ['ai', 'bull', 'before', 'closing', 'closed']
@@ -52,17 +54,6 @@ export function forecastShown(desk: Desk, place: SeasonPlace) {
   return season === undefined ? undefined : knownView(desk, season, {})
 }
 
-const empties = new WeakMap<SeasonView, readonly ProbablyEmpty[]>()
-
-/** Who is probably empty; found once for a view. Before the mating start nobody can be. */
-export function emptiesOf(view: SeasonView): readonly ProbablyEmpty[] {
-  if (view.s < 0) return []
-  const found =
-    empties.get(view) ?? probablyEmpty(view.counted.members, view.book, view.rates.rates, view.season)
-  empties.set(view, found)
-  return found
-}
-
 export function actSeason(desk: Desk, place: SeasonPlace, act: SeasonAct): Step {
   const to = (change: Partial<SeasonPlace>): Step => ({
     desk: withPlace({ ...desk, typed: '', said: undefined }, { ...place, ...change }),
@@ -87,6 +78,8 @@ export function actSeason(desk: Desk, place: SeasonPlace, act: SeasonAct): Step 
       return turnedKnob(desk, place, act.by, to)
     case 'as-planned':
       return to({ change: {} })
+    case 'decide':
+      return decided(desk, place, act.decision)
   }
 }
 
@@ -127,7 +120,7 @@ function lookedInto(desk: Desk, place: SeasonPlace, to: To): Step {
     case 'ai':
       return part('figures', { pointer: rowOf(desk, place, 'conception') })
     case 'empties':
-      return part('empties')
+      return part('empties', { pointer: firstEmpty(desk, place) })
     case 'bulls':
       return { desk: { ...desk, said: undefined, places: [...desk.places, openBulls(desk)] } }
     case 'another-week':
@@ -145,6 +138,12 @@ const rowOf = (desk: Desk, place: SeasonPlace, of: FigureName['of']): number => 
         0,
         figureRows(view.figures).findIndex(({ name }) => name.of === of),
       )
+}
+
+/** The first of those that are probably empty; those that little time is left for stand above them. */
+const firstEmpty = (desk: Desk, place: SeasonPlace): number => {
+  const view = figuresShown(desk, place)?.view
+  return view === undefined ? 0 : emptyRows(view).last.length
 }
 
 /** The pointer on the figure whose animals are listed. */
@@ -179,14 +178,25 @@ export function animalAt(desk: Desk, place: SeasonPlace): string | undefined {
   if (view === undefined) return undefined
   const animals =
     place.part === 'empties'
-      ? [
-          ...emptiesOf(view).map(({ standing }) => standing),
-          ...view.lastChances.map(({ standing }) => standing),
-        ].map(({ animal }) => animal.id)
+      ? rowsInOrder(emptyRows(view)).map(({ standing }) => standing.animal.id)
       : place.open === undefined
         ? []
         : listedOf(view, place.open).flatMap((group) => group.animals.map(({ animal }) => animal.id))
   return animals[Math.min(place.pointer, animals.length - 1)]
+}
+
+/** Records what becomes of the animal pointed at; the pointer goes on to the next. */
+function decided(desk: Desk, place: SeasonPlace, decision: Decision): Step {
+  const view = figuresShown(desk, place)?.view
+  const rows = view === undefined || place.part !== 'empties' ? [] : rowsInOrder(emptyRows(view))
+  const pointer = Math.min(place.pointer, rows.length - 1)
+  const row = rows[pointer]
+  if (view === undefined || row === undefined) return { desk: { ...desk, said: because('no-animal-here') } }
+  const step = decide(desk, view, row, decision)
+  const next = Math.min(pointer + 1, rows.length - 1)
+  return step.record === undefined
+    ? step
+    : { ...step, desk: withPlace(step.desk, { ...place, pointer: next }) }
 }
 
 function turnedKnob(desk: Desk, place: SeasonPlace, by: 1 | -1, to: To): Step {

@@ -43,6 +43,7 @@ export const recording: readonly Binding[] = [
   form('from-bull', 'W', { form: 'from-bull' }),
   form('bull-service', 'B', { form: 'bull-service' }),
   form('score', 'k', { form: 'score' }),
+  form('block', 'M', { form: 'block' }),
   form('bar', 'X', { form: 'bar' }),
   form('calving', 'C', { form: 'calving' }),
   form('loss', 'L', { form: 'loss' }),

@@ -23,7 +23,7 @@ const menu = plain('menu', ['m'], { do: 'slip', slip: 'menu' }, { group: 'more',
 
 /** What records about an animal, for a screen that lists animals: its foot names the menu alone. */
 const aboutAnimals: readonly Binding[] = [
-  { ...menu, foot: 5, label: onAnAnimal },
+  { ...menu, foot: 2, label: onAnAnimal },
   ...recording
     .filter((binding) => binding.name !== 'look-all')
     .map(({ foot: _foot, ...binding }): Binding => ({ ...binding, group: 'more' })),

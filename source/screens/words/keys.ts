@@ -72,6 +72,7 @@ export const keyWords = {
   'from-bull': { label: 'from the bull', help: 'Taken from the bull.' },
   'bull-service': { label: 'bull served', help: 'A bull’s service that was seen.' },
   note: { label: 'note', help: 'A note about her.' },
+  block: { label: 'moved block', help: 'Moved to another calving block.' },
   bar: { label: 'do not breed', help: 'Do not breed her; where that stands already, lifts it.' },
   calving: { label: 'calved', help: 'A calving: ease, calves, their sex, how many were dead.' },
   loss: { label: 'loss', help: 'A pregnancy lost.' },
@@ -150,6 +151,18 @@ export const keyWords = {
   'strike-entry': { label: 'strike out', help: 'Strikes a season out; puts a setting back to its default.' },
   'next-part': { label: 'next part', help: 'To the next part of the screen.' },
   'previous-part': { label: 'part before', help: 'To the part before.' },
+  'decide-block': {
+    label: 'to other block',
+    help: 'Among the empties: she goes to the other block, as of today; the next row follows.',
+  },
+  'decide-bar': {
+    label: 'not bred',
+    help: 'Among the empties: not to be bred any more, to be culled. Why she stands there goes on record; X asks for another reason.',
+  },
+  'decide-bull': {
+    label: 'bull',
+    help: 'Among the empties: left to the sweep bull, no straw is proposed for her this season.',
+  },
   'her-page': { label: 'her page', help: 'Opens the page of the animal pointed at.' },
   delivered: { label: 'delivered', help: 'Straws delivered: how many, into which flask and canister.' },
   counted: { label: 'counted', help: 'A count of the straws pointed at: from then on it is their number.' },

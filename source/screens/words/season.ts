@@ -1,11 +1,19 @@
 /** Words of the season's screen; what figures and changes are called stands in source/words/season.ts. */
+import type { LastChance, TimeLeft } from '../../breeding/ahead/last-chances.ts'
+import type { Day } from '../../breeding/day.ts'
 import type { Counts, FigureName } from '../../breeding/figures/behind.ts'
 import type { EmptyReason } from '../../breeding/figures/probably-empty.ts'
 import type { SeasonPart } from '../../morning/place.ts'
 import type { FigureGroup } from '../../morning/season/figures.ts'
 import type { Question } from '../../morning/season/questions.ts'
 import type { Knob } from '../../morning/season/tries.ts'
-import { type FigureName as FigureLabel, figureWords, intervalNames } from '../../words/season.ts'
+import { safeText } from '../../words/safe.ts'
+import {
+  type FigureName as FigureLabel,
+  figureWords,
+  intervalNames,
+  lastChanceReasons,
+} from '../../words/season.ts'
 
 const count = (many: number, one: string, more = `${one}s`): string => `${many} ${many === 1 ? one : more}`
 const percent = (share: number | undefined): string => (share === undefined ? '' : `${Math.round(share)} %`)
@@ -90,6 +98,38 @@ export const emptyWords: Readonly<Record<EmptyReason, string>> = {
   doubtful: 'Unsure at the check, or doubtful by her days',
   'not-served': 'Not served',
   'with-bull': 'Not in calf by AI, with the bull',
+}
+
+type InWords = (day: Day) => string
+
+/**
+ * Until when an animal can still be served in this block, else where she can be.
+ *
+ * @param day puts a day into words
+ * @example timeLeftWords({ lastAi, last }, dayAndMonth) // 'AI to 11 Jun, bull to 2 Jul'
+ */
+export function timeLeftWords({ lastAi, last }: TimeLeft, day: InWords): string {
+  if (lastAi === undefined) return last === undefined ? '' : `bull to ${day(last)}`
+  return last === undefined || lastAi === last
+    ? `AI to ${day(lastAi)}`
+    : `AI to ${day(lastAi)}, bull to ${day(last)}`
+}
+
+/**
+ * What a late calver or an empty can still come to, and why she is on the list.
+ *
+ * @example lastChanceWords(one, dayAndMonth) // 'bull to 2 Jul; due 20 May, ready 1 Jul'
+ */
+export function lastChanceWords(one: LastChance, day: InWords): string {
+  const { reason, calves, readyFrom, last, otherBlock, standing } = one
+  const found = standing.lastCheck?.day
+  const when = calves ?? (reason === 'empty' ? found : undefined)
+  const why = `${lastChanceReasons[reason]}${when === undefined ? '' : ` ${day(when)}`}`
+  if (last !== undefined)
+    return `${timeLeftWords(one, day)}; ${why}${readyFrom === undefined ? '' : `, ready ${day(readyFrom)}`}`
+  return otherBlock === undefined
+    ? `no more here, no other block: cull; ${why}`
+    : `${safeText(otherBlock.block)} from ${day(otherBlock.matingStart)}, or cull; ${why}`
 }
 
 export const knobWords: Readonly<Record<Knob, string>> = {
@@ -186,8 +226,11 @@ export const seasonWords = {
   chance: (chance: number): string => `${Math.round(100 * chance)} in 100 in calf`,
   servedDays: (days: number): string => `served ${days} d ago`,
   calvedDays: (days: number): string => `calved ${days} d`,
-  lastChances: 'Little time left in this block',
-  readyFrom: (date: string): string => `ready ${date}`,
+  lastChances: 'Little or no time left in this block',
+  servedTo: (date: string): string => `to ${date}`,
+  toDecide: (animals: number, decided: number): string =>
+    `${count(animals, 'animal')}${decided === 0 ? '' : `, ${decided} decided`}`,
+  decided: (what: string, date: string): string => `${what}, ${date}`,
   /** Bulls. */
   bullsNeeded: (needed: number, date: string, high: number, onHand: number): string =>
     `${count(needed, 'bull')} from ${date} for up to ${high} open animals; ${onHand} on hand${needed > onHand ? `: ${needed - onHand} short` : ''}.`,
