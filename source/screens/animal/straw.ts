@@ -14,10 +14,13 @@ export interface StrawWhy {
   readonly sire: RankedStraw | undefined
 }
 
-/** Why the straw of her row is this one, at the milking where she is served; undefined where none is proposed. */
+/**
+ * Why the straw of her row is this one, at the milking where she is served; undefined where none is proposed, and once
+ * she is served: what is ranked then is what is left.
+ */
 export function strawFor(desk: Desk, standing: Standing, row: Row | undefined): StrawWhy | undefined {
   const straw = row?.straw
-  if (straw === undefined) return undefined
+  if (straw === undefined || row?.done === true) return undefined
   const { book, page } = desk
   const { proposal, ranked } = strawsOnList(book, page.list.rows, standing, rankingOf(book, page.list.day))
   const sire = ranked.find((one) => one.sire === straw.sire && one.straw === straw.straw)
