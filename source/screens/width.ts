@@ -36,6 +36,26 @@ export function cut(text: string, cells: number, sign: string): string {
 }
 
 /**
+ * The end of a text in at most so many cells; a cut shows its sign. What is typed is seen where it grows.
+ *
+ * @example endOf('Buttercup', 6, '…') // '…ercup'
+ */
+export function endOf(text: string, cells: number, sign: string): string {
+  if (cells <= 0) return ''
+  if (widthOf(text) <= cells) return text
+  let kept = ''
+  let used = 0
+  // Graphemes of many code units are rare: so many of them are enough.
+  for (const { segment } of [...graphemes.segment(text.slice(-40 * cells))].toReversed()) {
+    const width = widthOf(segment)
+    if (used + width > cells - 1) break
+    kept = segment + kept
+    used += width
+  }
+  return sign + kept
+}
+
+/**
  * A text in exactly so many cells: cut, or filled with spaces on the right (`left`) or on the left (`right`).
  *
  * @example fill('41', 4, '…', 'right') // '  41'

@@ -143,7 +143,7 @@ test('a time that is none or still to come is refused; on an earlier day any tim
 test('numbers are held to their range and steps', () => {
   expect(wrong('check', { age: '19' })).toEqual({ age: 'form-out-of-range' })
   expect(wrong('check', { age: '291' })).toEqual({ age: 'form-out-of-range' })
-  expect(wrong('check', { age: '30.5' })).toEqual({ age: 'form-step' })
+  expect(wrong('check', { age: '30.5' })).toEqual({ age: 'form-whole' })
   expect(wrong('check', { age: 'x' })).toEqual({ age: 'form-not-a-number' })
   expect(wrong('check', { foetuses: '6' })).toEqual({ foetuses: 'form-out-of-range' })
   expect(wrong('score', { condition: '5.25' })).toEqual({ condition: 'form-out-of-range' })
@@ -157,7 +157,7 @@ test('a result that is not in calf takes neither age nor calves nor a service', 
     foetuses: 'form-only-in-calf',
   })
   expect(wrong('check', { result: 'empty', 'service-date': ago(32) }, '61')).toEqual({
-    'service-date': 'form-only-in-calf',
+    'service-date': 'form-only-in-calf-service',
   })
 })
 

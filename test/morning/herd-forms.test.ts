@@ -100,7 +100,7 @@ test('counts are whole and within the file’s limits: a count may be none, a de
   expect(wrong('stock-take', { count: '0' })).toEqual({})
   expect(wrong('delivery', { count: '0' })).toEqual({ count: 'form-out-of-range' })
   expect(wrong('spoiled', { count: '100001' })).toEqual({ count: 'form-out-of-range' })
-  expect(wrong('delivery', { count: '1.5' })).toEqual({ count: 'form-step' })
+  expect(wrong('delivery', { count: '1.5' })).toEqual({ count: 'form-whole' })
   expect(wrong('nitrogen', { depth: '201' })).toEqual({ depth: 'form-out-of-range' })
   expect(wrong('nitrogen', { depth: '20.3' })).toEqual({ depth: 'form-step' })
   expect(wrong('stock-take', { count: '5', gestation: '259' })).toEqual({ gestation: 'form-out-of-range' })

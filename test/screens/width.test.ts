@@ -4,7 +4,7 @@ import { expect, test } from 'vitest'
 import { asciiText } from '../../source/screens/ascii.ts'
 import { bit, cutLine, lineWidth, spread } from '../../source/screens/line.tsx'
 import { pages, tooSmall, usable, windowFrom } from '../../source/screens/size.ts'
-import { cut, fill, widthOf, wrap } from '../../source/screens/width.ts'
+import { cut, endOf, fill, widthOf, wrap } from '../../source/screens/width.ts'
 import { safeText } from '../../source/words/safe.ts'
 
 /** Any text as it is drawn: made harmless first. */
@@ -104,4 +104,12 @@ test('60x16 is enough; on Windows the last row stays free', () => {
   expect(tooSmall({ columns: 60, rows: 15 })).toBe(true)
   expect(usable({ columns: 80, rows: 24 }, 'win32')).toEqual({ columns: 80, rows: 23 })
   expect(usable({ columns: 80, rows: 24 }, 'linux')).toEqual({ columns: 80, rows: 24 })
+})
+
+test('the end of a text is seen where it is typed', () => {
+  expect(endOf('Buttercup', 9, '…')).toBe('Buttercup')
+  expect(endOf('Buttercup', 6, '…')).toBe('…ercup')
+  expect(endOf('牛牛牛', 4, '…')).toBe('…牛')
+  expect(endOf('x', 0, '…')).toBe('')
+  expect(endOf(`${'e\u0301'.repeat(9_999)}!`, 5, '…')).toBe(`…${'e\u0301'.repeat(3)}!`)
 })

@@ -42,7 +42,7 @@ test('what cannot be right is said, and nothing is recorded', async () => {
   const { length } = screen.session.desk.log
   await screen.type('9')
   await screen.press('accept')
-  expect(screen.text).toContain('9 does not fit: 1 to 5.')
+  expect(screen.text).toContain('9 does not fit: type 1 to 5.')
   await screen.press('cancel')
   expect(screen.session.desk.log).toHaveLength(length)
 })

@@ -149,7 +149,7 @@ describe('recording', () => {
     await screen.press('nitrogen')
     await screen.type('deep')
     await screen.press('accept')
-    expect(screen.text).toContain('"deep" is not a number.')
+    expect(screen.text).toContain('"deep" is not a number: type digits')
     await screen.press('cancel')
     expect(screen.text).toContain('Nothing recorded.')
     expect(screen.session.desk.log.length).toBe(seasonHerd().length)

@@ -44,7 +44,8 @@ export const checkForm: Form = {
     if (result !== 'pregnant') {
       if (foetalAge !== undefined) read.refuse('age', 'form-only-in-calf')
       if (foetuses !== undefined) read.refuse('foetuses', 'form-only-in-calf')
-      if (serviceDate !== undefined && serviceDate !== '') read.refuse('service-date', 'form-only-in-calf')
+      if (serviceDate !== undefined && serviceDate !== '')
+        read.refuse('service-date', 'form-only-in-calf-service')
     }
     if (serviceDate !== undefined && date !== '' && serviceDate > date)
       read.refuse('service-date', 'form-service-after', { service: serviceDate, date })

@@ -153,7 +153,7 @@ export function turn(form: OpenForm, by: 1 | -1): OpenForm {
   }
   if (field.input === 'date') {
     const { now } = form.setting
-    const day = readTypedDay(value, now.day, field.name !== 'date')
+    const day = readTypedDay(value, now.day, field.ahead === true)
     return changed(form, { [field.name]: dayIso(day === undefined ? now.day : plusDays(day, by)) })
   }
   return form

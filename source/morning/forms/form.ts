@@ -62,6 +62,8 @@ export interface Field {
   /** Of a pick: something new may be typed, so that nothing is completed; only what is typed whole is recognised. */
   readonly open?: boolean
   readonly optional?: boolean
+  /** Of a date: it may lie ahead, so that a day without a year is the next one. */
+  readonly ahead?: boolean
 }
 
 /** A suggestion: choosing it fills these fields. */

@@ -10,7 +10,7 @@ export const examinedForm: Form = {
   fields: () => [
     { name: 'finding', input: 'text', optional: true },
     { name: 'treatment', input: 'text', optional: true },
-    { name: 'serve-on', input: 'date', optional: true },
+    { name: 'serve-on', input: 'date', optional: true, ahead: true },
     { name: 'session', input: 'choice', choices: sessions, optional: true },
     { name: 'date', input: 'date' },
   ],
@@ -38,7 +38,7 @@ export const examinedForm: Form = {
 export const holdForm: Form = {
   name: 'hold',
   fields: () => [
-    { name: 'until', input: 'date', optional: true },
+    { name: 'until', input: 'date', optional: true, ahead: true },
     { name: 'reason', input: 'text', optional: true },
     { name: 'date', input: 'date' },
   ],

@@ -24,9 +24,8 @@ const beginning = (name: 'new-herd' | 'new-from-tables', tables: readonly string
     const read = new FieldReader(values, setting)
     read.text('herd-file', true)
     const farm = readFarm(read, dayIso(setting.now.day))
-    if (tables.length > 0 && tables.every((table) => read.text(`table-${table}`) === undefined)) {
-      read.refuse(`table-${tables[0]}`, 'form-no-table')
-    }
+    const named = tables.filter((table) => read.text(`table-${table}`) !== undefined)
+    if (tables.length > 0 && named.length === 0) read.refuse(`table-${tables[0]}`, 'form-no-table')
     return read.result(() => [farm()])
   },
 })

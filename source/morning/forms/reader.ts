@@ -1,12 +1,30 @@
 /** Reads the fields of a form: each value checked, what is wrong kept by field. */
-import { type Day, dayIso, plusDays, readDay } from '../../breeding/day.ts'
+import { type Day, dayIso, plusDays, plusYears, readDay } from '../../breeding/day.ts'
 import type { NewFact } from '../../breeding/facts.ts'
 import { fault, type Problem } from '../../breeding/problem.ts'
 import type { HerdSetting, Reading, Setting, Values } from './form.ts'
 
-const months = ['jan', 'feb', 'mar', 'apr', 'may', 'jun', 'jul', 'aug', 'sep', 'oct', 'nov', 'dec']
-/** Text of one field, in characters. */
+const months = [
+  'january',
+  'february',
+  'march',
+  'april',
+  'may',
+  'june',
+  'july',
+  'august',
+  'september',
+  'october',
+  'november',
+  'december',
+]
+/** Text of one field, characters. */
 const LONGEST = 500
+/** Nothing a herd still asks about is older, or planned further ahead: such a year is a slip of the hand. */
+const YEARS_BACK = 50
+const YEARS_AHEAD = 5
+/** Controls and line separators: nobody types them, a paste may bring them. */
+const hidden = /[\p{Cc}\u2028\u2029]/u
 
 /**
  * A day as people type it: `2026-05-28`, `28 May`, `28 may 2026`, `today`, `yesterday`. Digits alone with a slash
@@ -23,7 +41,7 @@ export function readTypedDay(text: string, today: Day, ahead = false): Day | und
   const iso = readDay(typed)
   if (iso !== undefined) return iso
   const [, dayText, monthText, yearText] = /^(\d{1,2})\.? *([a-z]{3,9})\.?(?: +(\d{4}))?$/.exec(typed) ?? []
-  const month = monthText === undefined ? -1 : months.findIndex((name) => monthText.startsWith(name))
+  const month = monthText === undefined ? -1 : months.findIndex((name) => name.startsWith(monthText))
   if (dayText === undefined || month < 0) return undefined
   const inYear = (year: number): Day | undefined =>
     readDay([year, String(month + 1).padStart(2, '0'), dayText.padStart(2, '0')].join('-'))
@@ -65,6 +83,7 @@ export class FieldReader {
   text(field: string, required = false): string | undefined {
     const text = (this.#values[field] ?? '').trim()
     if (text.length > LONGEST) this.refuse(field, 'form-too-long', { most: LONGEST, have: text.length })
+    if (hidden.test(text)) this.refuse(field, 'form-hidden')
     if (text === '' && required) this.refuse(field, 'form-missing')
     return text === '' ? undefined : text
   }
@@ -73,10 +92,11 @@ export class FieldReader {
   number(field: string, min: number, max: number, step = 1): number | undefined {
     const text = this.text(field)
     if (text === undefined) return undefined
-    const value = Number(text.replace(',', '.'))
-    if (!Number.isFinite(value)) this.refuse(field, 'form-not-a-number', { value: text })
-    else if (value < min || value > max) this.refuse(field, 'form-out-of-range', { value, min, max })
-    else if (Math.round(value / step) * step !== value) this.refuse(field, 'form-step', { value, step })
+    const value = /^-?\d+(?:[.,]\d+)?$/.test(text) ? Number(text.replace(',', '.')) : Number.NaN
+    if (Number.isNaN(value)) this.refuse(field, 'form-not-a-number', { value: text, min, max })
+    else if (value < min || value > max) this.refuse(field, 'form-out-of-range', { value: text, min, max })
+    else if (Math.abs(Math.round(value / step) - value / step) > 1e-6)
+      this.refuse(field, step === 1 ? 'form-whole' : 'form-step', { value: text, step })
     return value
   }
 
@@ -90,16 +110,25 @@ export class FieldReader {
     const born = animal?.born
     if (day !== undefined && born !== undefined && day < born)
       this.refuse(field, 'form-before-birth', { date: dayIso(day), born: dayIso(born) })
+    this.#notTooEarly(field, day)
     return day === undefined ? '' : dayIso(day)
   }
 
-  /** A day from another on, that may lie ahead. */
+  #notTooEarly(field: string, day: Day | undefined): void {
+    if (day !== undefined && day < plusYears(this.#setting.now.day, -YEARS_BACK))
+      this.refuse(field, 'form-too-early', { years: YEARS_BACK })
+  }
+
+  /** A day from another on, that may lie ahead, by five years at most. */
   dateFrom(field: string, from: string): string | undefined {
     const text = this.text(field)
     if (text === undefined) return undefined
     const day = readTypedDay(text, this.#setting.now.day, true)
     if (day === undefined) this.refuse(field, 'form-not-a-date', { value: text })
     else if (from !== '' && dayIso(day) < from) this.refuse(field, 'form-before', { date: dayIso(day), from })
+    else if (day > plusYears(this.#setting.now.day, YEARS_AHEAD))
+      this.refuse(field, 'form-too-far', { years: YEARS_AHEAD })
+    this.#notTooEarly(field, day)
     return day === undefined ? undefined : dayIso(day)
   }
 

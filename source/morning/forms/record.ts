@@ -87,10 +87,21 @@ export const recordForm: HerdForm = {
     }
     const sex = read.choice('sex', ['F', 'M'], true) ?? 'F'
     const others = [...setting.book.animals.values()].filter((animal) => animal.id !== before?.about)
-    if (others.some((animal) => sameTag(animal.record.internationalId, fields.internationalId)))
-      read.refuse('international-id', 'form-tag-taken')
-    if (others.some((animal) => sameTag(animal.record.electronicId, fields.electronicId)))
-      read.refuse('electronic-id', 'form-tag-taken')
+    for (const [field, key] of tagFields) {
+      const tag = fields[key]
+      const other = others.find(({ record }) => sameTag(record[key], tag))
+      if (other !== undefined && tag !== before?.[key])
+        read.refuse(field, 'form-tag-taken', { number: other.number })
+    }
+    for (const [field, parent] of [
+      ['sire-of', fields.sire],
+      ['dam-of', fields.dam],
+    ] as const)
+      if (number !== '' && parent === number) read.refuse(field, 'form-own-parent')
+    const first = before === undefined ? undefined : setting.book.animals.get(before.about)?.happenings[0]
+    const { born } = fields
+    if (first !== undefined && born !== undefined && born !== before?.born && born > first.fact.date)
+      read.refuse('born', 'form-born-after', { date: first.fact.date })
     return read.result((): readonly NewFact[] => [
       ...(before === undefined ? [] : [voiding(before, 'record changed')]),
       {
@@ -108,8 +119,15 @@ export const recordForm: HerdForm = {
 const told = (choice: 'yes' | 'no' | undefined): boolean | undefined =>
   choice === undefined ? undefined : choice === 'yes'
 
+const tagFields = [
+  ['official-id', 'officialId'],
+  ['electronic-id', 'electronicId'],
+  ['international-id', 'internationalId'],
+] as const
+
+/** Spaces in a tag do not count. */
 const sameTag = (one: string | undefined, other: string | undefined): boolean =>
-  one !== undefined && one === other
+  one !== undefined && other !== undefined && one.replaceAll(/\s/g, '') === other.replaceAll(/\s/g, '')
 
 /** Her number, where no animal was ever known by it; else with a mark behind it. An id has no spaces. */
 function newAnimalId({ book }: HerdSetting, number: string): string {

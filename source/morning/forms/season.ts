@@ -1,5 +1,13 @@
 /** Form of a season: a new one, or one that is changed: then the old one is voided by the same action. */
-import { calvingStartFor, type Day, dayIso, isoDay, matingStartFor, readDay } from '../../breeding/day.ts'
+import {
+  calvingStartFor,
+  type Day,
+  dayIso,
+  isoDay,
+  matingStartFor,
+  plusDays,
+  readDay,
+} from '../../breeding/day.ts'
 import { HERD, type NewFact, type SeasonFact } from '../../breeding/facts.ts'
 import { CLOSING_DAYS, dayOfSeason, PRE_MATING, type Season } from '../../breeding/season.ts'
 import { voiding } from '../history.ts'
@@ -11,6 +19,8 @@ import { FieldReader, readTypedDay } from './reader.ts'
 const USUAL_AI_WEEKS = 6
 const USUAL_BULL_WEEKS = 3
 const MOST_WEEKS = 20
+/** Days from the mating start within which its visits lie: the next season begins then. */
+const VISITS_UNTIL = 365
 
 /** The season fact that is changed; undefined for a new season. */
 const changedFact = ({ book, about }: HerdSetting): SeasonFact | undefined =>
@@ -28,8 +38,8 @@ export const seasonForm: HerdForm = {
       picks: blockPicks(book),
       open: true,
     },
-    { name: 'mating-start', input: 'date' },
-    { name: 'calving-start', input: 'date', optional: true },
+    { name: 'mating-start', input: 'date', ahead: true },
+    { name: 'calving-start', input: 'date', optional: true, ahead: true },
     { name: 'ai-weeks', input: 'number' },
     { name: 'bull-weeks', input: 'number' },
     { name: 'scan-dates', input: 'text', optional: true },
@@ -74,7 +84,7 @@ export const seasonForm: HerdForm = {
     read.text('bull-weeks', true)
     const aiWeeks = read.number('ai-weeks', 1, MOST_WEEKS) ?? 0
     const bullWeeks = read.number('bull-weeks', 0, MOST_WEEKS) ?? 0
-    const scanDates = readScanDates(read, setting)
+    const scanDates = readScanDates(read, setting, matingStart)
     const clash = clashing(setting, { block, matingStart, aiWeeks, bullWeeks }, fact)
     if (clash !== undefined) {
       read.refuse('mating-start', 'form-season-overlaps', { start: dayIso(clash.matingStart) })
@@ -116,15 +126,22 @@ function readMatingStart(
 }
 
 /** Days with a space or comma between, written 2026-06-10 or 10 June. */
-function readScanDates(read: FieldReader, { now }: HerdSetting): readonly string[] {
+function readScanDates(read: FieldReader, { now }: HerdSetting, matingStart: string): readonly string[] {
   const text = read.text('scan-dates')
   if (text === undefined) return []
+  const start = readDay(matingStart)
   const days = text
     .split(/\s*[,;]\s*|\s+(?=\d{4}-|\d{1,2} [a-z])/i)
     .filter((part) => part !== '')
     .map((part) => ({ part, day: readTypedDay(part, now.day, true) }))
   for (const { part, day } of days) {
-    if (day === undefined) read.refuse('scan-dates', 'form-not-a-date', { value: part })
+    if (day === undefined) read.refuse('scan-dates', 'form-not-a-visit', { value: part })
+    else if (start !== undefined && (day < start + PRE_MATING || day > start + VISITS_UNTIL))
+      read.refuse('scan-dates', 'form-visit-outside', {
+        date: dayIso(day),
+        from: dayIso(plusDays(start, PRE_MATING)),
+        to: dayIso(plusDays(start, VISITS_UNTIL)),
+      })
   }
   return [...new Set(days.flatMap(({ day }) => (day === undefined ? [] : [dayIso(day)])))].sort()
 }

@@ -24,6 +24,15 @@ const typing: readonly Binding[] = [
   plain('rub', ['backspace', 'delete'], { do: 'rub' }),
   { name: 'put', keys: [LETTERS], does: (_desk, key) => ({ do: 'put', text: key === 'space' ? ' ' : key }) },
 ]
+/** Left and Right where they do something: a choice, a day, a suggestion. */
+const turnLabel: NonNullable<Binding['label']> = ({ slip }) => {
+  const field = slip?.is === 'form' ? slip.form.fields[slip.form.at] : undefined
+  if (field?.input === 'pick') return (field.picks ?? []).length > 0 ? undefined : ''
+  return field?.input === 'choice' || field?.input === 'date' ? undefined : ''
+}
+const nextLabel: NonNullable<Binding['label']> = ({ slip }) =>
+  slip?.is === 'form' && slip.form.fields.length < 2 ? '' : undefined
+
 const accept = (name: KeyMeaning): Binding => plain(name, ['enter'], { do: 'accept' }, { foot: 1 })
 const cancel = plain('cancel', ['esc'], { do: 'cancel' }, { foot: 2 })
 
@@ -31,9 +40,9 @@ export const slips: Readonly<Record<Slip['is'], readonly Binding[]>> = {
   form: [
     accept('accept'),
     cancel,
-    plain('next-field', ['tab', 'down'], { do: 'field', by: 1 }, { foot: 3 }),
+    plain('next-field', ['tab', 'down'], { do: 'field', by: 1 }, { foot: 3, label: nextLabel }),
     plain('previous-field', ['shift+tab', 'up'], { do: 'field', by: -1 }),
-    plain('turn-on', ['right'], { do: 'turn', by: 1 }, { foot: 4 }),
+    plain('turn-on', ['right'], { do: 'turn', by: 1 }, { foot: 4, label: turnLabel }),
     plain('turn-back', ['left'], { do: 'turn', by: -1 }),
     ...typing,
   ],

@@ -17,7 +17,7 @@ import { animalTitle } from '../frame/animal-title.ts'
 import { type Bit, bit, type Line } from '../line.tsx'
 import { windowFrom } from '../size.ts'
 import type { Theme } from '../theme.ts'
-import { cut, fill, wrap } from '../width.ts'
+import { cut, endOf, fill, wrap } from '../width.ts'
 import { cautionOfForm, cautions } from '../words/cautions.ts'
 import { choiceNames, fieldNames, formTitles, formWords, questionWords, wrongWord } from '../words/forms.ts'
 import { rangeWords, settingWords, unitWords, valueWords } from '../words/set-up.ts'
@@ -25,6 +25,7 @@ import { title } from './title.ts'
 
 const LABEL = 15
 const MOST_WHY = 2
+const MOST_WRONG = 3
 
 /** The lines of an open form; with less room than it needs, a window around the field that keys go to. */
 export function formLines(
@@ -96,16 +97,21 @@ function fieldLines(form: OpenForm, field: Field, at: boolean, cells: number, th
   const wrong = form.wrong[field.name]
   const label = fill(fieldNames[field.name] ?? field.name, LABEL, signs.cut)
   const shown = shownValue(form, field, value)
+  // One cell for the caret, one of air.
+  const room = cells - LABEL - 5
   const line: Bit[] = [
     bit(at ? ` ${signs.pointer} ` : '   ', 'light'),
     bit(label, at ? 'strong' : 'plain'),
-    bit(shown.text, at ? 'entry' : 'plain'),
+    bit(
+      at && field.input !== 'choice' ? endOf(shown.text, room, signs.cut) : cut(shown.text, room, signs.cut),
+      at ? 'entry' : 'plain',
+    ),
     ...(at && field.input !== 'choice' ? [bit(signs.caret, 'light')] : []),
     ...(shown.beside === '' ? [] : [bit(`  ${shown.beside}`, 'faint')]),
   ]
   const lines: FieldLine[] = [{ line, at }]
   if (wrong !== undefined)
-    for (const [index, text] of wrap(wrongWord(wrong), cells - LABEL - 5, 2, signs.cut).entries()) {
+    for (const [index, text] of wrap(wrongWord(wrong), cells - LABEL - 5, MOST_WRONG, signs.cut).entries()) {
       const sign = index === 0 ? signs.warning : ' '
       lines.push({ line: [bit(' '.repeat(LABEL + 3)), bit(`${sign} ${text}`, 'wrong')], at: false })
     }
@@ -129,7 +135,7 @@ function shownValue(form: OpenForm, field: Field, value: string): { text: string
       const { now } = form.setting
       if (value === '') return { text: '', beside: field.name === 'until' ? formWords.endless : '' }
       const day =
-        readDay(value) === undefined ? readTypedDay(value, now.day, field.name !== 'date') : isoDay(value)
+        readDay(value) === undefined ? readTypedDay(value, now.day, field.ahead === true) : isoDay(value)
       const words = day === undefined ? '' : dateInWords(day)
       return readDay(value) === undefined
         ? { text: safeText(value), beside: words }

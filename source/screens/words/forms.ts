@@ -152,42 +152,60 @@ export const wrongWords: Sentences = {
   'form-zone': '"{value}" is not a time zone. Write one like Europe/Dublin or Pacific/Auckland.',
   'form-milkings': '"{value}" is not one or two times in order. Write 05:30 15:30.',
   'form-mating-start': 'Give the mating start, or the day calving should begin.',
-  'form-season-overlaps': 'The season of this block from {start} is not over by then.',
-  'form-number-taken': '{number} is another animal.',
-  'form-tag-taken': 'Another animal has this tag.',
-  'form-missing': 'Something must stand here.',
-  'form-too-long': 'That is {have} characters; {most} fit.',
-  'form-not-a-number': '"{value}" is not a number.',
-  'form-out-of-range': '{value} does not fit: {min} to {max}.',
+  'form-season-overlaps': 'The season of this block from {start} is not over by then: begin later.',
+  'form-not-a-visit': '"{value}" is not a date. Write 10 June or 2026-06-10, a space between two.',
+  'form-visit-outside': '{date} is not of this season: give a day from {from} to {to}.',
+  'form-number-taken': '{number} is the number of another animal: give one that is free.',
+  'form-tag-taken': '{number} has this tag already: read the tag again.',
+  'form-own-parent': 'That is her own number: give the number of her parent, or leave it empty.',
+  'form-born-after': 'She has a fact of {date}: give a birth before that day, or leave it empty.',
+  'form-missing': 'This cannot stay empty: type something here.',
+  'form-too-long': 'That is {have} characters, and {most} fit: shorten it.',
+  'form-hidden': 'There are hidden signs in it, shown like <001B>: take them out with Backspace.',
+  'form-not-a-number': '"{value}" is not a number: type digits, {min} to {max}.',
+  'form-out-of-range': '{value} does not fit: type {min} to {max}.',
+  'form-whole': '{value} does not fit: type a whole number.',
   'form-no-such-block': 'There is no {block} block. Left and Right show those there are.',
-  'form-step': '{value} does not fit: steps of {step}.',
+  'form-step': '{value} does not fit: type a number in steps of {step}.',
   'form-not-a-date': '"{value}" is not a date. Write 28 May, or 2026-05-28, or use Left and Right.',
-  'form-future': 'That day is still to come: only what has happened can be recorded.',
-  'form-before-birth': 'She was born on {born}, after that day.',
-  'form-before': 'That lies before {from}.',
+  'form-future': 'That day is still to come: only what has happened can be recorded. Type an earlier day.',
+  'form-too-early': 'That is more than {years} years ago: check the year.',
+  'form-too-far': 'That is more than {years} years ahead: check the year.',
+  'form-before-birth': 'The animal was born on {born}, after that day: check the date.',
+  'form-before': 'That lies before {from}: type a later day.',
   'form-not-a-time': '"{value}" is not a time. Write 0541, morning or evening, or leave it empty.',
-  'form-time-ahead': 'It is only {now}: {value} is still to come.',
-  'form-not-a-choice': '"{value}" is none of: {choices}.',
-  'form-only-in-calf': 'Only for a result that says in calf.',
-  'form-service-after': 'That service was after the check.',
-  'form-session-without-date': 'A milking needs the day of the planned service.',
-  'form-more-dead': '{dead} dead of {calves} cannot be.',
+  'form-time-ahead': 'It is only {now}: {value} is still to come. Type an earlier time.',
+  'form-not-a-choice': '"{value}" is none of: {choices}. Left and Right go through them.',
+  'form-only-in-calf': 'Only for a result that says in calf: leave this empty.',
+  'form-only-in-calf-service': 'Only for a result that says in calf: Backspace takes the service out.',
+  'form-service-after': 'That service was after the check: choose another with Left and Right.',
+  'form-session-without-date': 'A milking needs the day of the planned service: type it here.',
+  'form-more-dead': '{dead} dead of {calves} cannot be: type {calves} or less.',
   'form-calf-sex': 'One letter a calf, F or M: F, FM.',
   'form-calf-count': '{letters} letters for {calves} calves: one letter a calf.',
 }
 
-/** @example wrongWord(fault('form-missing', 'note')) // 'Something must stand here.' */
+/** So much of what was typed is said again. */
+const MOST_SAID = 24
+const short = (text: string): string =>
+  text.length <= MOST_SAID ? text : `${[...text].slice(0, MOST_SAID).join('')}…`
+
+/** @example wrongWord(fault('form-missing', 'note')) // 'This cannot stay empty: type something here.' */
 export function wrongWord(problem: Problem): string {
   const known = wrongWords[problem.code]
   return typeof known === 'string' ? filled(known, withDatesInWords(problem.values ?? {})) : problem.code
 }
 
-/** Dates of the program with the month in words; what was typed stays as it was typed. */
+/** Dates of the program with the month in words; what was typed stays as it was typed, its beginning. */
 const withDatesInWords = (values: Values): Values =>
   Object.fromEntries(
     Object.entries(values).map(([name, value]) => [
       name,
-      name === 'value' || typeof value !== 'string' ? value : plainDate(value),
+      typeof value !== 'string'
+        ? value
+        : name === 'value' || name === 'number'
+          ? short(value)
+          : plainDate(value),
     ]),
   )
 
