@@ -10,5 +10,14 @@ export default defineConfig({
     maxWorkers: 2,
     testTimeout: 30_000,
     hookTimeout: 30_000,
+    coverage: {
+      // The rules, and what they rest on: every branch is taken by a test.
+      include: [
+        'source/breeding/rules/*.ts',
+        'source/breeding/{standing,cycle,pregnancy,places,marks,season,session,order,done}.ts',
+      ],
+      reporter: ['text'],
+      thresholds: { branches: 100 },
+    },
   },
 })

@@ -4,7 +4,15 @@
  */
 import type { AnimalRecord, Happening } from './book.ts'
 import type { Day } from './day.ts'
-import type { CalvingFact, CheckFact, HeatSource, ServiceFact, StrawKind, TimeOfDay } from './facts.ts'
+import type {
+  CalvingFact,
+  CheckFact,
+  HeatFact,
+  HeatSource,
+  ServiceFact,
+  StrawKind,
+  TimeOfDay,
+} from './facts.ts'
 import type { Minute } from './moment.ts'
 
 /** The services of one heat: one service, on its last date; AI if any of them is. */
@@ -123,7 +131,7 @@ export function cyclesOn(
     switch (fact.kind) {
       case 'heat':
       case 'service':
-        joinHeat(cycle, happening, parity, fact.kind === 'service' && day < today)
+        joinHeat(cycle, fact, happening, parity, day < today)
         break
       case 'check':
         cycle.checks.push({ day, fact, maiden: parity === 0 })
@@ -142,7 +150,7 @@ export function cyclesOn(
         break
       }
       case 'loss':
-        if (cycle.openedBy === 'loss' && day - (cycle.opened ?? day) <= 1) break
+        if (cycle.openedBy === 'loss' && cycle.opened !== undefined && day - cycle.opened <= 1) break
         losses.push(day)
         cycle = { openedBy: 'loss', opened: day, parity, heats: [], services: [], checks: [] }
         cycles.push(cycle)
@@ -153,9 +161,13 @@ export function cyclesOn(
   return { cycles, calvings, losses, parity }
 }
 
-function joinHeat(cycle: OpenCycle, happening: Happening, parity: number, counts: boolean): void {
-  const { fact, day, minute } = happening
-  if (fact.kind !== 'heat' && fact.kind !== 'service') return
+function joinHeat(
+  cycle: OpenCycle,
+  fact: HeatFact | ServiceFact,
+  { day, minute }: Happening,
+  parity: number,
+  counts: boolean,
+): void {
   const sure = fact.kind === 'service' || fact.certainty === 'sure'
   const last = cycle.heats[cycle.heats.length - 1]
   let heat = last

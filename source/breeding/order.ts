@@ -1,5 +1,5 @@
 /** The order of the rows. */
-import { type Row, reasonsOf, sections } from './list.ts'
+import { type Reason, type Row, reasonsOf, type ServingSession, sections } from './list.ts'
 
 /** Most numbers are plain, and there are many comparisons in a list. */
 const plain = /^[1-9]\d{0,8}$/
@@ -15,9 +15,9 @@ export function compareNumbers(a: string, b: string): number {
   if (plain.test(a) && plain.test(b)) return Number(a) - Number(b)
   const left = a.match(runs) ?? []
   const right = b.match(runs) ?? []
-  for (let i = 0; i < Math.min(left.length, right.length); i += 1) {
-    const x = left[i] ?? ''
-    const y = right[i] ?? ''
+  for (const [place, x] of left.entries()) {
+    const y = right[place]
+    if (y === undefined) break
     const bothDigits = /^\d/.test(x) && /^\d/.test(y)
     const byValue = bothDigits ? x.replace(/^0+(?=\d)/, '').length - y.replace(/^0+(?=\d)/, '').length : 0
     if (byValue !== 0) return byValue
@@ -28,10 +28,15 @@ export function compareNumbers(a: string, b: string): number {
   return left.length - right.length || (a < b ? -1 : a > b ? 1 : 0)
 }
 
-const sectionOrder = new Map(sections.map((section, index) => [section, index]))
-const sessionOrder = { morning: 0, evening: 1, 'next-morning': 2, 'next-evening': 3 }
+const sessions: readonly (ServingSession | undefined)[] = [
+  'morning',
+  'evening',
+  'next-morning',
+  'next-evening',
+]
+const sessionOrder = (row: Row): number => sessions.indexOf(row.session)
 const codeOrder = (row: Row): number =>
-  (reasonsOf[row.section] as readonly string[]).indexOf(row.reasons[0] ?? '')
+  (reasonsOf[row.section] as readonly (Reason | undefined)[]).indexOf(row.reasons[0])
 
 /** What orders the rows of a section after their block; ties go by number. */
 function within(a: Row, b: Row): number {
@@ -41,9 +46,7 @@ function within(a: Row, b: Row): number {
       return codeOrder(a) - codeOrder(b)
     case 'serve':
     case 'second-service':
-      return (
-        sessionOrder[a.session ?? 'morning'] - sessionOrder[b.session ?? 'morning'] || a.moment - b.moment
-      )
+      return sessionOrder(a) - sessionOrder(b) || a.moment - b.moment
     case 'repeat-heat-watch':
       return (b.chance ?? 0) - (a.chance ?? 0)
     case 'pregnancy-check':
@@ -65,7 +68,7 @@ export const compareRows =
   (a: Row, b: Row): number => {
     const blockOf = (row: Row): number => blocks.get(row.block ?? '') ?? blocks.size
     return (
-      (sectionOrder.get(a.section) ?? 0) - (sectionOrder.get(b.section) ?? 0) ||
+      sections.indexOf(a.section) - sections.indexOf(b.section) ||
       blockOf(a) - blockOf(b) ||
       within(a, b) ||
       compareNumbers(a.number, b.number)

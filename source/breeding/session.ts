@@ -91,10 +91,9 @@ const hoursTo = (heat: Heat, milking: Milking): number =>
 
 /** The first session at or after the heat; once a day, last evening's heats go with this morning's. */
 function nextMilking(heat: Heat, sessions: readonly Milking[], onceADay: boolean): Milking {
-  const found = sessions.find((one) =>
+  return sessions.find((one) =>
     onceADay && heat.time === 'evening' ? one.day > heat.day : hoursTo(heat, one) >= 0,
-  )
-  return found ?? (sessions[sessions.length - 1] as Milking)
+  ) as Milking
 }
 
 /** From an onset the session nearest to 15.5 hours; otherwise seen before noon that evening, later the next morning. */

@@ -210,11 +210,11 @@ function waitOf(
   for (let i = cycles.length - 1; i > 0; i -= 1) {
     const cycle = cycles[i] as Cycle
     if (cycle.openedBy === 'calving') break
-    if (cycle.opened === undefined) continue
+    const opened = cycle.opened as Day
     const lost = cycles[i - 1] as Cycle
     const from = pregnancyOf(lost, periodsOf(lost), book.policy)?.conception?.day ?? lost.services.at(-1)?.day
-    if (from === undefined || cycle.opened - from >= book.policy.lossIsCalvingDays) {
-      return { from: cycle.opened, since: 'loss' }
+    if (from === undefined || opened - from >= book.policy.lossIsCalvingDays) {
+      return { from: opened, since: 'loss' }
     }
   }
   const calved = calvings.at(-1)?.day
@@ -239,11 +239,20 @@ export function calvedAtLeast(standing: Standing, days: number, day: Day = stand
   return calved !== undefined && calved >= days
 }
 
-/** On heat: her latest heat has no service and is dated today or yesterday. */
-export const onHeat = (standing: Standing): boolean =>
-  standing.latestHeat !== undefined &&
-  standing.latestHeat.service === undefined &&
-  standing.today - standing.latestHeat.day <= 1
+/** Her latest heat where it has no service and is dated today or yesterday. */
+export const heatOfNow = ({ latestHeat, today }: Standing): Heat | undefined =>
+  latestHeat !== undefined && latestHeat.service === undefined && today - latestHeat.day <= 1
+    ? latestHeat
+    : undefined
+
+/** On heat: she has a heat of today or yesterday without a service. */
+export const onHeat = (standing: Standing): boolean => heatOfNow(standing) !== undefined
+
+/** Days from the last service to the heat of now, or to today without one; undefined where she was not served. */
+export function daysSinceService(standing: Standing): number | undefined {
+  const day = heatOfNow(standing)?.day ?? standing.today
+  return standing.lastService === undefined ? undefined : day - standing.lastService.day
+}
 
 /** May be served: not in calf, a chance left, and not left to the bull by hand this season. */
 export const mayBeServed = (standing: Standing, chances: number): boolean =>

@@ -88,6 +88,7 @@ describe('a doubt', () => {
     ['served again lately, no age', 'too-young', cow(fresh, service(0), service(21)), 40, 'pregnant'],
     ['empty, never served', undefined, cow(fresh), 30, 'empty'],
     ['empty after a loss', undefined, cow(fresh, service(0), pregnant(30), loss(40)), 60, 'empty'],
+    ['unsure, and the result before fits no service', undefined, cow(fresh, pregnant(40)), 60, 'unsure'],
     ['a bull period of the block fits', undefined, cow(fresh), 80, 'pregnant', {}, {}],
   ])('%s: %s', (_, doubt, ...given) => {
     expect(came(...given).doubt).toBe(doubt)
@@ -106,6 +107,15 @@ describe('a remark', () => {
       cow(fresh, withBull(42), fromBull(50)),
       91,
       'empty',
+      {},
+      {},
+    ],
+    [
+      'unsure 41 days after the bull',
+      undefined,
+      cow(fresh, withBull(42), fromBull(50)),
+      91,
+      'unsure',
       {},
       {},
     ],
@@ -130,4 +140,14 @@ test('a result in the place of one of the same day', () => {
     doubt: undefined,
     pregnancy: undefined,
   })
+})
+
+test('a result in the place of one of the day before', () => {
+  const wrong = cow(fresh, service(0), pregnant(40, { id: 'wrong' }))
+  expect(came(wrong, 41, 'empty', {}, noBull, 'wrong').doubt).toBeUndefined()
+  expect(came(wrong, 41, 'empty').doubt).toBe('empty-in-calf')
+})
+
+test('what came after the day of a result says nothing of it', () => {
+  expect(conceived(cow(fresh, service(0), empty(41)), 40, 'pregnant')).toBe(0)
 })

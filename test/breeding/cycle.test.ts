@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest'
-import { intervalClass } from '../../source/breeding/cycle.ts'
+import { hardCalving, intervalClass } from '../../source/breeding/cycle.ts'
 import { calvedAtLeast, daysCalved } from '../../source/breeding/standing.ts'
 import {
   type Animal,
@@ -195,4 +195,28 @@ test.each([
   [300, 'extended'],
 ])('%i days between services: %s', (days, expected) => {
   expect(intervalClass(days)).toBe(expected)
+})
+
+describe('a hard calving', () => {
+  test.each<[string, boolean, Record<string, unknown>]>([
+    ['easy', false, {}],
+    ['nothing told', false, { ease: undefined }],
+    ['ease 3', false, { ease: 3 }],
+    ['ease 4', true, { ease: 4 }],
+    ['a single calf', false, { calves: 1 }],
+    ['twins', true, { calves: 2 }],
+    ['none dead', false, { dead: 0 }],
+    ['a dead calf', true, { dead: 1 }],
+  ])('%s', (_, hard, more) => {
+    expect(standingAt(0, cow(calving(-60, more))).calvings.map(hardCalving)).toEqual([hard])
+  })
+})
+
+test('the day of the first sure record of a heat', () => {
+  const sureOn = (...records: ReturnType<typeof heat>[]) =>
+    standingAt(20, cow(...records)).heats.map((one) => one.sureOn && one.sureOn - matingStart)
+  expect(sureOn(suspect(3), heat(4))).toEqual([4])
+  expect(sureOn(heat(3), heat(4))).toEqual([3])
+  expect(sureOn(heat(3), suspect(4))).toEqual([3])
+  expect(sureOn(suspect(3), suspect(4))).toEqual([undefined])
 })

@@ -5,6 +5,7 @@ import { notOnListPhrase, notOnListSentence } from '../../source/words/not-on-li
 import {
   type Animal,
   bar,
+  bookOf,
   calving,
   cow,
   empty,
@@ -60,6 +61,31 @@ const cases: readonly [name: string, s: number, animal: Animal, sentence: string
     'She was served 3 days ago and may be in calf; her chances are used, and no further straw is for her.',
   ],
   [
+    'served again, both chances used',
+    26,
+    cow(calved, seen, service(2), service(23)),
+    'She was served 3 days ago: watch for a repeat heat from',
+  ],
+  [
+    'checked empty by a method quicker than the herd’s',
+    66,
+    cow(calved, seen, service(30), empty(62)),
+    'Her next heat is likely',
+    { policy: { checkMethod: 'hand' } },
+  ],
+  [
+    'ready on a day before the visit',
+    32,
+    cow(calved, seen, service(2)),
+    'She waits for the scanning visit of Wed 10 Jun.',
+    { scans: [40] },
+  ],
+  ['calved lately, a visit ahead', 0, cow(calving(-20)), 'She calved 20 days ago', { scans: [40] }],
+  ['calved 41 days ago', 0, cow(calving(-41)), 'She calved 41 days ago'],
+  ['calved 42 days ago', 0, cow(calving(-42)), 'Nothing is due of her today.'],
+  ['examined 21 days ago', 70, cow(calving(-100), examined(49)), 'She was examined on'],
+  ['examined 22 days ago', 70, cow(calving(-100), examined(48)), 'Nothing is due of her today.'],
+  [
     'between watch and check',
     27,
     cow(calved, seen, service(2)),
@@ -81,7 +107,7 @@ const cases: readonly [name: string, s: number, animal: Animal, sentence: string
 
 test.each(cases)('%s', (...[, s, animal, sentence, herd]) => {
   expect(rowAt(s, animal, herd)).toBeUndefined()
-  const reason = notOnList(standingAt(s, animal, herd), standardPolicy)
+  const reason = notOnList(standingAt(s, animal, herd), bookOf(animal, herd).policy)
   expect(notOnListSentence(reason)).toContain(sentence)
   expect(notOnListPhrase(reason)).toMatch(/^[a-z]/)
 })

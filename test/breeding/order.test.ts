@@ -1,6 +1,7 @@
 import fc from 'fast-check'
 import { describe, expect, test } from 'vitest'
-import { compareNumbers } from '../../source/breeding/order.ts'
+import type { Row } from '../../source/breeding/list.ts'
+import { compareNumbers, compareRows } from '../../source/breeding/order.ts'
 import {
   bullService,
   calving,
@@ -120,4 +121,65 @@ test('sections, then blocks by mating start, then the order of the section', () 
     cow({ number: '5', block: 'early' }, fresh, service(-11)),
   ]
   expect(numbers(10, animals, { seasons })).toBe('3 4 2 1 5')
+})
+
+describe('rows of a section', () => {
+  const row = (number: string, more: Partial<Row>): Row => ({
+    section: 'serve',
+    animal: `animal-${number}`,
+    number,
+    block: 'spring',
+    days: undefined,
+    since: undefined,
+    chance: undefined,
+    session: undefined,
+    straw: undefined,
+    moment: 0,
+    reasons: ['on-heat'],
+    warnings: [],
+    also: undefined,
+    done: false,
+    ...more,
+  })
+  const inOrder = (...rows: readonly Row[]): string =>
+    rows
+      .toReversed()
+      .sort(compareRows(new Map([['spring', 0]])))
+      .map((one) => one.number)
+      .join(' ')
+
+  test('to serve: by milking, then the earlier heat', () => {
+    const rows = [
+      row('5', { session: 'morning', moment: -900 }),
+      row('4', { session: 'morning', moment: 300 }),
+      row('3', { session: 'evening', moment: -900 }),
+      row('2', { session: 'next-morning' }),
+      row('1', { session: 'next-evening' }),
+    ]
+    expect(inOrder(...rows)).toBe('5 4 3 2 1')
+  })
+
+  test('the watch: a chance that is not known comes last', () => {
+    const watch = (number: string, chance?: number): Row =>
+      row(number, { section: 'repeat-heat-watch', reasons: ['since-service'], chance })
+    expect(inOrder(watch('2', 0.2), watch('3', 0.01), watch('1'))).toBe('2 3 1')
+    expect(inOrder(watch('1'), watch('2'))).toBe('1 2')
+  })
+
+  test('checks: days that are not known come last', () => {
+    const check = (number: string, days?: number): Row =>
+      row(number, { section: 'pregnancy-check', reasons: ['due'], days })
+    expect(inOrder(check('4', 40), check('3', 30), check('1'), check('2'))).toBe('4 3 1 2')
+  })
+
+  test('the heat record: by number', () => {
+    const record = (number: string, days?: number): Row =>
+      row(number, { section: 'heat-record', reasons: ['none-seen'], days })
+    expect(inOrder(record('1', 20), record('2', 40), record('12', 60))).toBe('1 2 12')
+  })
+
+  test('animals without a block, or of a block that is not shown, come last', () => {
+    const rows = [row('3', {}), row('1', { block: undefined }), row('2', { block: 'autumn' })]
+    expect(inOrder(...rows)).toBe('3 1 2')
+  })
 })

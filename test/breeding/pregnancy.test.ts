@@ -1,6 +1,6 @@
 import { describe, expect, test } from 'vitest'
 import { standardPolicy } from '../../source/breeding/policy.ts'
-import { checkCountsFrom } from '../../source/breeding/pregnancy.ts'
+import { checkCountsFrom, serviceCounted } from '../../source/breeding/pregnancy.ts'
 import {
   type Animal,
   bullService,
@@ -55,6 +55,91 @@ describe('in calf: a pregnant result with no later loss, calving or empty result
       cow(fresh, service(0), empty(35), pregnant(35)),
       36,
       '0 S1',
+    ],
+  ])
+})
+
+describe('a plain result after an earlier one', () => {
+  const found = [fresh, service(0), pregnant(35)]
+  table([
+    ['keeps the conception', cow(...found, pregnant(75)), 76, '0 S1', noBull],
+    ['served between: a new one', cow(...found, service(40), pregnant(75)), 76, '40 S1', noBull],
+    ['served before and between', cow(...found, service(45), service(66), pregnant(77)), 78, '45 S1', noBull],
+    [
+      'served on the day of the earlier one: the same',
+      cow(...found, service(35), pregnant(75)),
+      76,
+      '0 S1',
+      noBull,
+    ],
+  ])
+
+  test('served on its own day: the earlier result stands', () => {
+    const { pregnancy } = standingAt(76, cow(...found, service(75), pregnant(75)))
+    expect((pregnancy?.check.day ?? 0) - matingStart).toBe(35)
+  })
+})
+
+test('the service that a check counts for is the last one old enough', () => {
+  const { cycle, lastCheck } = standingAt(61, cow(fresh, service(0), service(21), service(42), empty(60)))
+  const counted = lastCheck && serviceCounted(cycle, lastCheck, standardPolicy)
+  expect((counted?.day ?? 0) - matingStart).toBe(21)
+})
+
+describe('an age, and what was with her', () => {
+  const aged = (s: number, foetalAge: number) => pregnant(s, { foetalAge })
+  const bulls = (...periods: readonly [bull: string, from: number, to: number][]) =>
+    periods.flatMap(([bull, from, to]) => [withBull(from, { bull }), fromBull(to, { bull })])
+  table([
+    ['served after the check: the age alone', cow(fresh, aged(60, 40), service(70)), 71, '20 ?', noBull],
+    [
+      'served on the day of the check: no service fits',
+      cow(fresh, service(60), aged(60, 40)),
+      61,
+      'fits none',
+      noBull,
+    ],
+    [
+      'with the bull from the day of the check: none fits',
+      cow(fresh, withBull(60), aged(60, 40)),
+      61,
+      'fits none',
+      noBull,
+    ],
+    [
+      'the bull from the day of the service on',
+      cow(fresh, service(20), withBull(20), aged(60, 40)),
+      61,
+      '20 S1',
+      noBull,
+    ],
+    [
+      'nearer to the later bull',
+      cow(fresh, ...bulls(['B1', 30, 40], ['B2', 50, 60]), aged(87, 40)),
+      88,
+      '50 B2',
+      noBull,
+    ],
+    [
+      'nearer to the earlier bull',
+      cow(fresh, ...bulls(['B1', 30, 40], ['B2', 50, 60]), aged(83, 40)),
+      84,
+      '40 B1',
+      noBull,
+    ],
+    [
+      'on the last day of a bull, the next a day later',
+      cow(fresh, ...bulls(['B1', 30, 48], ['B2', 49, 60]), aged(88, 40)),
+      89,
+      '48 B1',
+      noBull,
+    ],
+    [
+      'on a day that two bulls were there',
+      cow(fresh, ...bulls(['B1', 20, 30], ['B2', 30, 60]), aged(70, 40)),
+      71,
+      '30 ?',
+      noBull,
     ],
   ])
 })

@@ -53,6 +53,10 @@ export const sinceHeat = (standing: Standing): SinceDays =>
 export const sinceService = (standing: Standing): SinceDays =>
   counted('service', standing.lastService?.day, standing.today)
 
+/** Days since her last loss. */
+export const sinceLoss = (standing: Standing): SinceDays =>
+  counted('loss', standing.losses.at(-1), standing.today)
+
 /** Days since the calving or late loss that she waits from. */
 export const sinceCalving = (standing: Standing): SinceDays =>
   standing.waitSince === undefined ? sinceNothing : { since: standing.waitSince, days: daysCalved(standing) }

@@ -64,9 +64,9 @@ function dueForCheck(standing: Standing, setting: RuleSetting): boolean {
 /** Her last service is old enough for the herd's method, and she for the method. */
 function oldEnough(standing: Standing, { policy }: RuleSetting): boolean {
   const service = standing.lastService
-  if (service === undefined) return false
   const method = policy.checkMethod
-  if (standing.today - service.day < checkCountsFrom(method, standing.maiden, policy)) return false
+  const from = checkCountsFrom(method, standing.maiden, policy)
+  if (service === undefined || standing.today - service.day < from) return false
   if (method === 'milk' && !inMilk(standing)) return false
   if (method === 'milk' || method === 'blood') {
     const lost = standing.losses.at(-1)

@@ -1,6 +1,14 @@
 /** Sections 2 and 3, Serve and Second service: on heat, or a fixed-time service planned for today. */
 import { fixedServing, outsideHours, type Serving, servingOf } from '../session.ts'
-import { calvedAtLeast, mayBeServed, onHeat, type Standing, unchecked } from '../standing.ts'
+import {
+  calvedAtLeast,
+  daysSinceService,
+  heatOfNow,
+  mayBeServed,
+  onHeat,
+  type Standing,
+  unchecked,
+} from '../standing.ts'
 import {
   concernsBreeding,
   fitting,
@@ -26,21 +34,15 @@ export const serve: Rule = (standing, setting) =>
 
 /** A chance used, and the heat is 18 days or more after the last service, or no service lies in this cycle. */
 export const secondService: Rule = (standing, setting) =>
-  standing.chancesUsed > 0 && (daysToService(standing) ?? Infinity) >= setting.policy.watchFrom
+  standing.chancesUsed > 0 && (daysSinceService(standing) ?? Infinity) >= setting.policy.watchFrom
     ? placeForService(standing, setting, 'second-service')
     : undefined
-
-/** Days from the last service to the heat of now, or to the fixed-time service; undefined without one. */
-function daysToService(standing: Standing): number | undefined {
-  const day = onHeat(standing) ? (standing.latestHeat?.day ?? standing.today) : standing.today
-  return standing.lastService === undefined ? undefined : day - standing.lastService.day
-}
 
 /** Back so late, and unchecked, that she may be in calf all the same: a scan first if it can be had. */
 function lateReturn(standing: Standing): boolean {
   // A planned service is no return: she may be in calf whenever she was served before and nobody has looked.
   const open = onHeat(standing) ? LATE_RETURN : 1
-  return (daysToService(standing) ?? 0) >= open && unchecked(standing)
+  return unchecked(standing) && (daysSinceService(standing) ?? 0) >= open
 }
 
 function placeForService(
@@ -51,20 +53,17 @@ function placeForService(
   if (!concernsBreeding(standing) || standing.phase !== 'ai' || !mayBeServed(standing, policy.chances))
     return undefined
   const plan = standing.fixedTime
-  const heat =
-    onHeat(standing) && !(plan !== undefined && seenByService(standing)) ? standing.latestHeat : undefined
+  const heat = plan !== undefined && seenByService(standing) ? undefined : heatOfNow(standing)
   const reasons = fitting([
     ['on-heat', heat !== undefined],
     ['fixed-time', plan !== undefined],
   ])
-  if (reasons === undefined) return undefined
   const lastDayOfAi = standing.s === standing.season?.aiEnd
   const serving =
     heat !== undefined
       ? (servedAt(standing) ?? servingOf(heat, policy.servingTime, milkings, standing.today, lastDayOfAi))
-      : plan !== undefined
-        ? fixedServing(plan)
-        : undefined
+      : plan && fixedServing(plan)
+  if (reasons === undefined || serving === undefined) return undefined
   return {
     section,
     reasons,
@@ -72,10 +71,10 @@ function placeForService(
       ['suspect', heat?.sure === false],
       ['late-return', lateReturn(standing)],
       ['unsure', standing.lastCheck?.fact.result === 'unsure'],
-      ['outside-hours', serving !== undefined && outsideHours(serving, policy.servingTime)],
+      ['outside-hours', outsideHours(serving, policy.servingTime)],
     ]),
     ...(heat === undefined ? sinceNothing : sinceHeat(standing)),
-    ...(serving === undefined ? {} : { serving }),
+    serving,
   }
 }
 

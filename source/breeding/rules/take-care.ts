@@ -1,6 +1,13 @@
 /** Section 1, Take care: a decision or a danger. It concerns every animal on every day. */
 import type { Day } from '../day.ts'
-import { calvedAtLeast, daysCalved, mayBeServed, onHeat, type Standing } from '../standing.ts'
+import {
+  calvedAtLeast,
+  daysCalved,
+  daysSinceService,
+  mayBeServed,
+  onHeat,
+  type Standing,
+} from '../standing.ts'
 import {
   fitting,
   holding,
@@ -9,6 +16,7 @@ import {
   type RuleSetting,
   sinceCalving,
   sinceHeat,
+  sinceLoss,
   sinceNothing,
   sinceService,
 } from './placement.ts'
@@ -29,7 +37,7 @@ export const takeCare: Rule = (standing, setting) => {
   }
   const reasons = fitting([
     ['in-calf-heat', standing.inCalf && onHeat(standing)],
-    ['served-in-calf', servedInCalfLately(standing)],
+    ['served-in-calf', (servedInCalfSince(standing) ?? Infinity) <= SHOWN_DAYS],
     ['overdue', standing.due !== undefined && standing.today > standing.due + setting.policy.overdueDays],
     ...servingDecisions(standing, setting),
     ['unserved-heat', unservedHeat(standing, setting)],
@@ -51,21 +59,17 @@ export const takeCare: Rule = (standing, setting) => {
 
 /** Served two days or more after she conceived, and no check counts for that service yet. */
 export function servedInCalf(standing: Standing): boolean {
-  const conceived = standing.pregnancy?.conception?.day
-  const service = standing.lastService
-  return (
-    conceived !== undefined &&
-    service !== undefined &&
-    service.day - conceived >= 2 &&
-    standing.countingCheck === undefined
-  )
+  return servedInCalfSince(standing) !== undefined
 }
 
-function servedInCalfLately(standing: Standing): boolean {
-  if (!servedInCalf(standing)) return false
-  const service = standing.lastService?.day ?? 0
-  const result = standing.pregnancy?.check.day ?? 0
-  return standing.today - Math.max(service, result) <= SHOWN_DAYS
+/** Days since both the service and the pregnant result are known; undefined where she was not served in calf. */
+function servedInCalfSince(standing: Standing): number | undefined {
+  const { pregnancy, lastService: service } = standing
+  const conceived = pregnancy?.conception?.day
+  if (pregnancy === undefined || conceived === undefined || service === undefined) return undefined
+  return service.day - conceived >= 2 && standing.countingCheck === undefined
+    ? standing.today - Math.max(service.day, pregnancy.check.day)
+    : undefined
 }
 
 /** A heat to be served or not: these concern animals that may be bred, in the AI weeks. */
@@ -79,9 +83,7 @@ function servingDecisions(standing: Standing, { policy }: RuleSetting) {
     mayBeServed(standing, policy.chances)
   if (!asked) return []
   const calved = daysCalved(standing)
-  const cow = asked && !standing.maiden
-  const heatDay = onHeat(standing) ? (standing.latestHeat?.day ?? standing.today) : standing.today
-  const interval = standing.lastService === undefined ? undefined : heatDay - standing.lastService.day
+  const cow = !standing.maiden
   return [
     ['calving-unknown', cow && calved === undefined],
     ['calved-under-30', cow && calved !== undefined && calved < policy.calvedNever],
@@ -89,8 +91,8 @@ function servingDecisions(standing: Standing, { policy }: RuleSetting) {
       'calved-30-41',
       cow && calved !== undefined && calved >= policy.calvedNever && calved < policy.calvedToServe,
     ],
-    ['short-interval', asked && isShort(interval, policy)],
-    ['hold', asked && standing.onHold],
+    ['short-interval', isShort(daysSinceService(standing), policy)],
+    ['hold', standing.onHold],
   ] as const
 }
 
@@ -133,7 +135,6 @@ function lostLately(standing: Standing): boolean {
 }
 
 function sinceOf(standing: Standing, reason: Placement['reasons'][0]): Pick<Placement, 'since' | 'days'> {
-  const lost = standing.losses.at(-1)
   switch (reason) {
     case 'in-calf-heat':
     case 'calving-unknown':
@@ -149,7 +150,7 @@ function sinceOf(standing: Standing, reason: Placement['reasons'][0]): Pick<Plac
     case 'calved-30-41':
       return sinceCalving(standing)
     case 'loss':
-      return lost === undefined ? sinceNothing : { since: 'loss', days: standing.today - lost }
+      return sinceLoss(standing)
     default:
       return sinceNothing
   }

@@ -52,7 +52,8 @@ test('a quantile gives its chance back', () => {
   fc.assert(
     fc.property(shape, fc.double({ min: 0.001, max: 0.999, noNaN: true }), (b, q) => {
       const x = betaQuantile(q, b)
-      fc.pre(x > 1e-12 && x < 1 - 1e-12)
+      // Nearer to 1 the numbers of a computer lie too far apart.
+      fc.pre(x > 1e-12 && x < 1 - 1e-8)
       expect(betaBelow(x, b)).toBeCloseTo(q, 7)
     }),
   )
