@@ -6,7 +6,8 @@
  */
 import { writeFileSync } from 'node:fs'
 import { parseArgs } from 'node:util'
-import { figureLine, figuresOf } from './growing/figures/figures.ts'
+import { figureLine } from './growing/figures/figure.ts'
+import { figuresOf } from './growing/figures/figures.ts'
 import { growHerd, LAST_MORNING, SEED } from './growing/herd.ts'
 import { herdBytes } from './herd-bytes.ts'
 

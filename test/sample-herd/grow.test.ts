@@ -1,6 +1,7 @@
 import { readFileSync } from 'node:fs'
 import { expect, test } from 'vitest'
-import { type Figure, figuresOf } from '../../sample-herd/growing/figures/figures.ts'
+import type { Figure } from '../../sample-herd/growing/figures/figure.ts'
+import { figuresOf } from '../../sample-herd/growing/figures/figures.ts'
 import { growHerd, LAST_MORNING } from '../../sample-herd/growing/herd.ts'
 import { randomFrom } from '../../sample-herd/growing/random.ts'
 import { herdBytes } from '../../sample-herd/herd-bytes.ts'

@@ -1,7 +1,7 @@
 /** Seasons and calvings of the herd. */
 import { isoDay } from '../../../source/breeding/day.ts'
 import type { SeasonFact } from '../../../source/breeding/facts.ts'
-import type { Figure } from './figures.ts'
+import type { Figure } from './figure.ts'
 import { countsOn, type Ledger, type Life } from './ledger.ts'
 import { conceived, endOf, servicesIn } from './matings.ts'
 

@@ -1,7 +1,7 @@
 /** Returns and conceptions of the herd. */
 import { isoDay } from '../../../source/breeding/day.ts'
 import type { SeasonFact } from '../../../source/breeding/facts.ts'
-import type { Figure } from './figures.ts'
+import type { Figure } from './figure.ts'
 import { type Ledger, maidenOn } from './ledger.ts'
 import { aiDays, conceived, heldAtScan, serviceOf, servicesIn } from './matings.ts'
 
