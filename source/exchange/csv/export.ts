@@ -8,7 +8,8 @@ import type { Column } from './columns.ts'
 import { fieldsOf } from './import/fact-fields.ts'
 import { written } from './import/policy.ts'
 import type { Fields } from './import/rows.ts'
-import { columnsOf, type TableName } from './tables/index.ts'
+import { columnsOf } from './tables/index.ts'
+import type { TableName } from './tables/names.ts'
 import { csvText } from './writing.ts'
 
 export type CsvFiles = Readonly<Record<TableName, string>>

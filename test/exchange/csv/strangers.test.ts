@@ -4,7 +4,8 @@ import { openBook } from '../../../source/breeding/book.ts'
 import { isoDay } from '../../../source/breeding/day.ts'
 import { morningList } from '../../../source/breeding/morning-list.ts'
 import { plain } from '../../../source/exchange/csv/columns.ts'
-import { columnsOf, tableNames } from '../../../source/exchange/csv/tables/index.ts'
+import { columnsOf } from '../../../source/exchange/csv/tables/index.ts'
+import { tableNames } from '../../../source/exchange/csv/tables/names.ts'
 import { herd, imported, refusals } from './support/herd.ts'
 
 const animals = Buffer.from(

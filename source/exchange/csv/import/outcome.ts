@@ -1,7 +1,7 @@
 /** What becomes of a row. */
 import type { NewFact } from '../../../breeding/facts.ts'
 import type { Problem } from '../../../breeding/problem.ts'
-import type { TableName } from '../tables/index.ts'
+import type { TableName } from '../tables/names.ts'
 import type { Difference } from './differences.ts'
 import type { TableRow } from './rows.ts'
 

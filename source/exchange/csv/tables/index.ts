@@ -1,15 +1,13 @@
-/** The tables of a herd, in the order in which they are read. */
+/** The columns of each table. */
 import type { Column } from '../columns.ts'
 import { animalColumns } from './animals.ts'
 import { factColumns } from './facts.ts'
+import type { TableName } from './names.ts'
 import { otherNames, otherWords } from './other-words.ts'
 import { policyColumns } from './policy.ts'
 import { seasonColumns } from './seasons.ts'
 import { stockColumns } from './stock.ts'
 import { strawColumns } from './straws.ts'
-
-export const tableNames = ['policy', 'seasons', 'animals', 'facts', 'straws', 'stock'] as const
-export type TableName = (typeof tableNames)[number]
 
 /** Columns with the other names and words that they are understood by. */
 const kindly = (table: TableName, columns: readonly Column[]): readonly Column[] =>

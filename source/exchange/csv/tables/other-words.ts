@@ -3,7 +3,7 @@
  * digits only, and shown wherever one was understood. A word that could mean two things stands in none of them.
  * Common practice, no source.
  */
-import type { TableName } from './index.ts'
+import type { TableName } from './names.ts'
 
 /** By table and column. */
 type Names = Readonly<Partial<Record<TableName, Readonly<Record<string, readonly string[]>>>>>

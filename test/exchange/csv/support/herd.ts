@@ -5,7 +5,7 @@ import type { Problem } from '../../../../source/breeding/problem.ts'
 import type { DateForm } from '../../../../source/exchange/csv/date-forms.ts'
 import { type ImportPlan, importPlan, type Sheets } from '../../../../source/exchange/csv/import/plan.ts'
 import { readSheet } from '../../../../source/exchange/csv/reading.ts'
-import type { TableName } from '../../../../source/exchange/csv/tables/index.ts'
+import type { TableName } from '../../../../source/exchange/csv/tables/names.ts'
 import { asFacts } from '../../../../source/herd/recording.ts'
 
 export const today = isoDay('2026-06-01')
