@@ -1,10 +1,11 @@
 /** The shape of the morning list: sections, codes and rows. What each code says stands in words/list.ts. */
 import type { Day } from './day.ts'
-import type { SessionName, StrawKind } from './facts.ts'
+import type { StrawKind } from './facts.ts'
 import { checkWarnings } from './rules/pregnancy-check.ts'
 import { serveWarnings } from './rules/serve.ts'
 import { bullWarnings } from './rules/sweep-bull.ts'
 import type { Phase, Season } from './season.ts'
+import type { ServingSession } from './session.ts'
 import { strawWarnings } from './straws/straws-of-day.ts'
 
 /** Sections in screen order. An animal stands in at most one. */
@@ -50,8 +51,6 @@ export type Reason = (typeof reasonsOf)[Section][number]
 export const warnings = [...serveWarnings, ...checkWarnings, ...bullWarnings, ...strawWarnings] as const
 export type Warning = (typeof warnings)[number]
 
-/** The milking at which she is served: of the list's day, or of the next. */
-export type ServingSession = SessionName | 'next-morning' | 'next-evening'
 export type Since = 'service' | 'heat' | 'calving' | 'loss'
 
 export interface Row {

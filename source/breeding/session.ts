@@ -1,10 +1,12 @@
 /** At which milking a heat is served. */
 import type { Heat } from './cycle.ts'
 import type { Day } from './day.ts'
-import type { ExaminedFact } from './facts.ts'
-import type { ServingSession } from './list.ts'
+import type { ExaminedFact, SessionName } from './facts.ts'
 import { type Minute, minuteOf } from './moment.ts'
 import type { ServingTime } from './policy.ts'
+
+/** The milking at which she is served: of the list's day, or of the next. */
+export type ServingSession = SessionName | 'next-morning' | 'next-evening'
 
 /** A milking on the clock: its day and minute, and what it is called on the list of `today`. */
 interface Milking {

@@ -1,9 +1,10 @@
 /** Words of the morning list: its sections, and a phrase and a sentence for each reason and warning. */
 
 import type { MoveDue } from '../breeding/ahead/moves-due.ts'
-import type { Reason, Section, ServingSession, Since, Warning } from '../breeding/list.ts'
+import type { Reason, Section, Since, Warning } from '../breeding/list.ts'
 import type { Policy } from '../breeding/policy.ts'
 import type { Phase } from '../breeding/season.ts'
+import type { ServingSession } from '../breeding/session.ts'
 import { counted } from './counted.ts'
 import { shortDate } from './dates.ts'
 import { safeText } from './safe.ts'
