@@ -1,50 +1,25 @@
 /** An animal in a column of text: why she is on the list, her cycle, her chances, the straw. For the page and beside the list. */
 
 import { chanceInCalf } from '../../breeding/animal-chances.ts'
-import type { AnimalRecord } from '../../breeding/book.ts'
 import { type Day, plusDays } from '../../breeding/day.ts'
 import { DUE_BAND } from '../../breeding/gestation.ts'
-import type { Row } from '../../breeding/list.ts'
 import { nextReturn } from '../../breeding/next-return.ts'
 import { notOnList } from '../../breeding/not-on-list.ts'
 import { ratesOfPolicy } from '../../breeding/rates-of-policy.ts'
-import { daysCalved, type Standing, standingOn } from '../../breeding/standing.ts'
-import type { Desk } from '../../morning/desk.ts'
+import { daysCalved } from '../../breeding/standing.ts'
 import { dateInWords, shortDate } from '../../words/dates.ts'
 import { reasonWords, sectionNames, warningWords } from '../../words/list.ts'
 import { notOnListSentence } from '../../words/not-on-list.ts'
 import { safeText } from '../../words/safe.ts'
 import { strawCalf, strawReason } from '../../words/straws.ts'
 import { bit, type Line } from '../line.tsx'
-import type { Theme, Tone } from '../theme.ts'
-import { wrap } from '../width.ts'
+import type { Tone } from '../theme.ts'
 import { animalWords } from '../words/animal.ts'
 import { cautions, cautionsOf } from '../words/cautions.ts'
+import { type About, paragraph } from './about.ts'
 import { cycleRuler } from './ruler.ts'
 import { strawFor } from './straw.ts'
 import { cycleLines } from './timeline.ts'
-
-/** What the column is drawn from. */
-export interface About {
-  readonly desk: Desk
-  readonly animal: AnimalRecord
-  readonly row: Row | undefined
-  readonly standing: Standing
-  readonly cells: number
-  readonly theme: Theme
-}
-
-export const aboutOf = (
-  desk: Desk,
-  animal: AnimalRecord,
-  row: Row | undefined,
-  cells: number,
-  theme: Theme,
-): About => ({ desk, animal, row, cells, theme, standing: standingOn(desk.book, animal, desk.page.list.day) })
-
-/** Text on as many lines as it needs. */
-export const paragraph = ({ cells, theme }: About, text: string, tone: Tone = 'plain', most = 6): Line[] =>
-  wrap(text, cells, most, theme.signs.cut).map((line) => [bit(line, tone)])
 
 /** Number and name, where she belongs, her tags. */
 export function titleLines(about: About): Line[] {

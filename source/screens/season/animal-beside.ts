@@ -1,7 +1,8 @@
 /** The animal pointed at in a list, told beside it or below it. */
 import type { Desk } from '../../morning/desk.ts'
 import { rowOf } from '../../morning/page.ts'
-import { aboutLines, aboutOf, shortWhy, standingLines } from '../animal/about.ts'
+import { aboutOf } from '../animal/about.ts'
+import { aboutLines, shortWhy, standingLines } from '../animal/about-lines.ts'
 import type { PageLines, Room } from '../page-lines.ts'
 import { movedIn } from '../text.ts'
 

@@ -7,9 +7,15 @@ import { cyclingSeen } from '../../breeding/rules/no-heat-seen.ts'
 import { SIX_WEEKS } from '../../breeding/season.ts'
 import { emptiesOf } from '../../morning/season/empties.ts'
 import { shortDate } from '../../words/dates.ts'
+import type { Tone } from '../theme.ts'
 import { seasonWords } from '../words/season.ts'
-import type { Answer } from './answers.ts'
 import { usualNonReturn } from './usual-non-return.ts'
+
+/** What is answered: sentences, and a bar of percent with its aim. */
+export interface Answer {
+  readonly says: readonly { readonly text: string; readonly tone?: Tone }[]
+  readonly bar?: { readonly value: number; readonly expected?: number; readonly aim: number }
+}
 
 const share = (part: number, all: number): string =>
   seasonWords.percent(all === 0 ? undefined : (100 * part) / all)

@@ -6,17 +6,18 @@ import { bit, type Line } from '../line.tsx'
 import { type PointedLine, pointedPage, type Room } from '../page-lines.ts'
 import { barOf } from '../picture.ts'
 import { paragraph, pointable } from '../text.ts'
-import type { Theme, Tone } from '../theme.ts'
+import type { Theme } from '../theme.ts'
 import { questionWords, seasonWords } from '../words/season.ts'
-import { aiAnswer, anotherWeekAnswer, bullsAnswer, emptiesAnswer, paceAnswer } from './answer-words.ts'
+import {
+  type Answer,
+  aiAnswer,
+  anotherWeekAnswer,
+  bullsAnswer,
+  emptiesAnswer,
+  paceAnswer,
+} from './answer-words.ts'
 import { curvePicture, legendLines } from './curve.ts'
 import { type DrawPart, reckoningPage } from './part.ts'
-
-/** What is answered: sentences, and a bar of percent with its aim. */
-export interface Answer {
-  readonly says: readonly { readonly text: string; readonly tone?: Tone }[]
-  readonly bar?: { readonly value: number; readonly expected?: number; readonly aim: number }
-}
 
 /** Rows of the curve beside the answers. */
 const ROWS = 11
