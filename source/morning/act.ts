@@ -1,11 +1,12 @@
 /** The reducer of the screen: a desk and an action in, the desk after it and the facts to record out. Pure. */
+
 import type { Fact } from '../breeding/facts.ts'
 import { notOnList } from '../breeding/not-on-list.ts'
 import { standingOn } from '../breeding/standing.ts'
 import * as moving from './act/moving.ts'
 import * as recordings from './act/recording.ts'
 import * as slips from './act/slips.ts'
-import type { Action, Leave, Step } from './action.ts'
+import type { Action } from './action.ts'
 import { type Desk, showsToday, withDay } from './desk.ts'
 import { historyOf } from './history.ts'
 import { turnKnownThen } from './known-then.ts'
@@ -15,6 +16,7 @@ import type { Now } from './now.ts'
 import { movedOn, pointedAt, rowAt, rowOf } from './page.ts'
 import { actInPlace } from './places/acts.ts'
 import { reckoningOf } from './reckoning.ts'
+import type { Leave, Step } from './step.ts'
 import { settled, tickedPage } from './tick.ts'
 
 /**

@@ -1,13 +1,13 @@
 /** What the user can do, and what comes in from outside, as data. */
 import type { Day } from '../breeding/day.ts'
-import type { Fact, NewFact } from '../breeding/facts.ts'
-import type { Desk } from './desk.ts'
+import type { Fact } from '../breeding/facts.ts'
 import type { FormName, Values } from './forms/form.ts'
 import type { Message } from './message.ts'
 import type { Now } from './now.ts'
 import type { Place } from './place.ts'
 import type { PlaceAct } from './places/acts.ts'
 import type { Saving } from './saving.ts'
+import type { Leave } from './step.ts'
 
 export type Action =
   // Moving about.
@@ -63,17 +63,3 @@ export type Action =
 
 /** Slips that a key opens. */
 export type SlipAsked = 'menu' | 'go' | 'day' | 'initials' | 'search' | 'copy' | 'older'
-
-/** `quit-unsaved`: the user has been told what is not saved. */
-export type Leave = 'quit' | 'quit-unsaved' | 'interrupt' | 'suspend'
-
-/** What the herd is asked to do besides recording. */
-export type Ask = { readonly do: 'over-older' } | { readonly do: 'copy'; readonly path: string }
-
-/** Where an action leads: the desk after it, facts to record as one action, or out of the screen. */
-export interface Step {
-  readonly desk: Desk
-  readonly record?: readonly NewFact[]
-  readonly leave?: Leave
-  readonly ask?: Ask
-}

@@ -12,7 +12,7 @@ import { type Day, plusDays } from '../breeding/day.ts'
 import { standingOn } from '../breeding/standing.ts'
 import { mapInSteps, type Steps } from '../breeding/steps.ts'
 import type { Desk } from './desk.ts'
-import type { Reckoning } from './reckoning.ts'
+import type { Reckoning } from './to-reckon.ts'
 
 export const DAYS_AHEAD = 14
 /** Days within which a scanning visit is looked for: to the last on which foetal age tells the sires, and more. */

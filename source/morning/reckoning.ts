@@ -12,6 +12,7 @@ import { type Standing, standingOn } from '../breeding/standing.ts'
 import { mapInSteps, type Steps } from '../breeding/steps.ts'
 import { aheadReckoning } from './ahead.ts'
 import { type Desk, placeOf } from './desk.ts'
+import type { Reckoning } from './to-reckon.ts'
 
 /** A part of a season's view that the screen shown needs. */
 export interface Wanted {
@@ -94,13 +95,6 @@ export function wantedBy(desk: Desk): readonly Wanted[] {
     default:
       return []
   }
-}
-
-/** Something to be reckoned: of which book, what, and the steps towards it. */
-export interface Reckoning {
-  readonly book: HerdBook
-  readonly name: string
-  readonly begin: () => Steps<void>
 }
 
 /**

@@ -1,7 +1,8 @@
 /** Opens the full screen and waits until the user leaves it. */
+
 import { type Instance, render, useApp } from 'ink'
 import { useEffect } from 'react'
-import type { Leave } from '../morning/action.ts'
+import type { Leave } from '../morning/step.ts'
 import { App } from './app.tsx'
 import { type Suspendable, suspend } from './input/suspend.ts'
 import { takeTerminal } from './input/take-terminal.ts'

@@ -2,17 +2,20 @@
  * A session at the screen: the desk, the herd that it records in, and the clock. Keys go in one at a time, each
  * seeing what the one before it did; the screen is told after all keys that arrived together.
  */
+
 import { openBook } from '../breeding/book.ts'
 import type { Fact, NewFact } from '../breeding/facts.ts'
 import type { Outcome, Problem } from '../breeding/problem.ts'
 import type { Steps } from '../breeding/steps.ts'
 import { act } from '../morning/act.ts'
-import type { Action, Ask, Leave } from '../morning/action.ts'
+import type { Action } from '../morning/action.ts'
 import { type Desk, openDesk } from '../morning/desk.ts'
 import { because, type Message } from '../morning/message.ts'
 import type { Now } from '../morning/now.ts'
 import { rowAt } from '../morning/page.ts'
-import { type Reckoning, reckoningOf } from '../morning/reckoning.ts'
+import { reckoningOf } from '../morning/reckoning.ts'
+import type { Ask, Leave } from '../morning/step.ts'
+import type { Reckoning } from '../morning/to-reckon.ts'
 import { sentence } from '../words/index.ts'
 import { type Herd, logOf, sameFacts, savingOf } from './herd.ts'
 import type { KeyName } from './input/split.ts'

@@ -1,7 +1,7 @@
 /** Actions that move about: on the list, between days and screens. */
+
 import { archiveOf } from '../../breeding/archive.ts'
 import { type Day, dayIso } from '../../breeding/day.ts'
-import type { Step } from '../action.ts'
 import { type Desk, placeOf, withDay } from '../desk.ts'
 import { foundByNumber } from '../find.ts'
 import { moveToOpen, opensKeptResults } from '../may.ts'
@@ -10,6 +10,7 @@ import { moved, movedBySection, pageOf, pointedAt } from '../page.ts'
 import type { Place } from '../place.ts'
 import { actScanning, openScanning } from '../places/scanning.ts'
 import { placeFor } from '../places/turn-out.ts'
+import type { Step } from '../step.ts'
 import { subjectOf } from '../subject.ts'
 
 /** Digits of a number being typed. */

@@ -4,7 +4,7 @@ import { dayIso, plusDays } from '../../breeding/day.ts'
 import type { NewFact } from '../../breeding/facts.ts'
 import { standingOn } from '../../breeding/standing.ts'
 import { dateInZone } from '../../herd/zone.ts'
-import type { Action, Step } from '../action.ts'
+import type { Action } from '../action.ts'
 import { type Desk, dateFor, placeOf, settingOf } from '../desk.ts'
 import { openForm } from '../forms/edit.ts'
 import type { FormName, Values } from '../forms/form.ts'
@@ -12,20 +12,12 @@ import { formOfFact } from '../forms/of-fact.ts'
 import { type Deed, putBack, takeBack, voiding } from '../history.ts'
 import { watchToDo } from '../may.ts'
 import { because, type Message } from '../message.ts'
+import { asking, recording, type Step } from '../step.ts'
 import { subjectOf } from '../subject.ts'
 import { formOf, usualOf } from '../usual.ts'
 
 /** A deed of more facts than this is asked about before it is taken back. */
 const MANY = 50
-
-/** Records facts as one action and says so. */
-export function recording(
-  desk: Desk,
-  facts: readonly NewFact[],
-  said: Message = { tone: 'done', code: 'recorded', facts },
-): Step {
-  return { desk: { ...desk, said, typed: '', slip: undefined }, record: facts }
-}
 
 export function heatNow(desk: Desk): Step {
   const her = subjectOf(desk)
@@ -76,11 +68,6 @@ export function lookAll(desk: Desk): Step {
   )
   return asking(desk, 'look-all', facts, { tone: 'done', code: 'recorded', facts })
 }
-
-/** Asks before facts are recorded; `said` is said once they are. */
-export const asking = (desk: Desk, code: string, facts: readonly NewFact[], said: Message): Step => ({
-  desk: { ...desk, said: undefined, slip: { is: 'question', code, facts, said } },
-})
 
 /** The move to the bull weeks, or out of them: one step, taken back as it was made. */
 const isMove = ({ facts }: Deed): boolean =>

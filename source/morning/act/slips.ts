@@ -1,6 +1,6 @@
 /** Actions on a slip: what lies on top of a screen and takes the keys. */
 
-import type { SlipAsked, Step } from '../action.ts'
+import type { SlipAsked } from '../action.ts'
 import { type Desk, type Slip, withDay } from '../desk.ts'
 import { foundByText } from '../find.ts'
 import { accept as acceptForm, leavesAsItWas, rubIn, toField, turn, typeInto } from '../forms/edit.ts'
@@ -9,7 +9,7 @@ import { voiding } from '../history.ts'
 import type { Message } from '../message.ts'
 import { pointedAt } from '../page.ts'
 import { withPlace } from '../places/with-place.ts'
-import { recording } from './recording.ts'
+import { recording, type Step } from '../step.ts'
 
 /** Initials, in characters. */
 const LONGEST_INITIALS = 8

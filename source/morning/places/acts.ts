@@ -1,6 +1,7 @@
 /** What each screen of its own can do, joined: the reducer hands an act to the screen that is shown. */
-import type { Step } from '../action.ts'
+
 import { type Desk, placeOf } from '../desk.ts'
+import type { Step } from '../step.ts'
 import { type AheadAct, actAhead } from './ahead.ts'
 import { actBulls, type BullsAct } from './bulls.ts'
 import { actScanning, type ScanningAct } from './scanning.ts'

@@ -1,13 +1,13 @@
 /** The next two weeks: what its keys do. */
+
 import { type Day, dayIso } from '../../breeding/day.ts'
 import { HERD, type NewFact, type SeasonFact } from '../../breeding/facts.ts'
 import { PRE_MATING, type Season, seasonDay } from '../../breeding/season.ts'
-import { asking } from '../act/recording.ts'
-import type { Step } from '../action.ts'
 import { type AheadLine, aheadLines, plannedVisits, readyOn } from '../ahead.ts'
 import { type Desk, withDay } from '../desk.ts'
 import { because, type Message } from '../message.ts'
 import type { AheadPlace } from '../place.ts'
+import { asking, type Step } from '../step.ts'
 import { withPlace } from './with-place.ts'
 
 /** What can be done here besides moving about. */

@@ -1,11 +1,12 @@
 /** Bulls: what the lines are that can be pointed at, and what the keys do with them. */
+
 import type { BlockDay } from '../../breeding/list.ts'
-import type { Step } from '../action.ts'
 import { type BullHere, bullsHere } from '../bulls-here.ts'
 import type { Desk } from '../desk.ts'
 import { because } from '../message.ts'
 import type { BullsPlace } from '../place.ts'
 import { blocksWithBull } from '../reckoning.ts'
+import type { Step } from '../step.ts'
 
 /** What can be done here besides moving about. */
 export type BullsAct = { readonly is: 'open' }

@@ -1,4 +1,5 @@
 /** The scanning visit: what its keys do. A number, a result, an age where there is one, Enter: and it is recorded. */
+
 import { type Day, dayIso, isoDay, plusDays } from '../../breeding/day.ts'
 import {
   type CheckFact,
@@ -8,8 +9,6 @@ import {
   type KeptResultFact,
   type NewFact,
 } from '../../breeding/facts.ts'
-import { asking, recording } from '../act/recording.ts'
-import type { Step } from '../action.ts'
 import { bookNow } from '../book-now.ts'
 import type { Desk } from '../desk.ts'
 import { checkMethods } from '../forms/check.ts'
@@ -20,6 +19,7 @@ import type { ScanEntry, ScanningPlace } from '../place.ts'
 import { ageIsOdd, type Judged, judged, neverRecorded } from '../scanning/judged.ts'
 import { scanLines, visitOf } from '../scanning/lines.ts'
 import { cleared, emptyEntry, rubbed, typeDigits, withResult, withTwins } from '../scanning/typing.ts'
+import { asking, recording, type Step } from '../step.ts'
 import { withPlace } from './with-place.ts'
 
 /** What can be done here besides moving about. */

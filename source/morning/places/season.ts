@@ -1,7 +1,7 @@
 /** The season: its parts, the lines in them that can be pointed at, and what the keys do. */
+
 import type { FigureName } from '../../breeding/figures/behind.ts'
 import type { Phase } from '../../breeding/season.ts'
-import type { Step } from '../action.ts'
 import type { Desk } from '../desk.ts'
 import { because } from '../message.ts'
 import { type SeasonPart, type SeasonPlace, seasonParts } from '../place.ts'
@@ -12,6 +12,7 @@ import { figureRows } from '../season/figures.ts'
 import { listedOf } from '../season/listed.ts'
 import { questions } from '../season/questions.ts'
 import { type TryEntry, tryEntries, turned } from '../season/tries.ts'
+import type { Step } from '../step.ts'
 import { openBulls } from './bulls.ts'
 import { withPlace } from './with-place.ts'
 

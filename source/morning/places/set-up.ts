@@ -1,11 +1,10 @@
 /** Setting up the farm: what its keys do. Every line that can be pointed at is an entry; Enter opens its form. */
+
 import type { AnimalRecord } from '../../breeding/book.ts'
 import { calvingStartFor, dayIso, isoDay, plusYears } from '../../breeding/day.ts'
 import { HERD, type NewFact, type PolicyFact, type SeasonFact } from '../../breeding/facts.ts'
 import { compareNumbers } from '../../breeding/order.ts'
 import { type Setting as PolicySetting, settings } from '../../breeding/policy.ts'
-import { asking } from '../act/recording.ts'
-import type { Step } from '../action.ts'
 import { type Desk, herdSettingOf } from '../desk.ts'
 import { foundByNumber } from '../find.ts'
 import { openHerdForm } from '../forms/edit.ts'
@@ -13,6 +12,7 @@ import type { HerdFormName, Values } from '../forms/form.ts'
 import { voiding } from '../history.ts'
 import { because } from '../message.ts'
 import { type SetUpPart, type SetUpPlace, setUpParts } from '../place.ts'
+import { asking, type Step } from '../step.ts'
 import { withPlace } from './with-place.ts'
 
 /** What can be done here besides moving about. */

@@ -1,14 +1,15 @@
 /** Straws in the flask: what the lines are that can be pointed at, and what the keys do with them. */
+
 import type { Problem } from '../../breeding/problem.ts'
 import type { NitrogenLevel } from '../../breeding/straws/nitrogen.ts'
 import type { Lot } from '../../breeding/straws/stock.ts'
-import type { Step } from '../action.ts'
 import { type Desk, herdSettingOf } from '../desk.ts'
 import { flaskOn } from '../flask.ts'
 import { openHerdForm } from '../forms/edit.ts'
 import type { HerdFormName, Values } from '../forms/form.ts'
 import { because } from '../message.ts'
 import type { StrawsPlace } from '../place.ts'
+import type { Step } from '../step.ts'
 import { withPlace } from './with-place.ts'
 
 /** What can be done here besides moving about. */

@@ -1,15 +1,15 @@
 /** The move to the bull weeks and out of them: what its keys do. */
+
 import { movesDue } from '../../breeding/ahead/moves-due.ts'
 import { type Day, dayIso, plusDays } from '../../breeding/day.ts'
 import { HERD, type NewFact, type SeasonFact } from '../../breeding/facts.ts'
 import type { BlockDay } from '../../breeding/list.ts'
 import { dayOfSeason } from '../../breeding/season.ts'
-import { asking } from '../act/recording.ts'
-import type { Step } from '../action.ts'
 import { type Desk, subjectOnList } from '../desk.ts'
 import { because, type Message } from '../message.ts'
 import type { TurnOutPlace } from '../place.ts'
 import { knownView } from '../reckoning.ts'
+import { asking, type Step } from '../step.ts'
 import {
   blockOf,
   blocksWithBull,

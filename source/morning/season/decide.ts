@@ -1,15 +1,15 @@
 /** What becomes of a late calver or an empty, decided on her row with one key. */
+
 import type { LastChanceReason } from '../../breeding/ahead/last-chances.ts'
 import { dayIso } from '../../breeding/day.ts'
 import type { NewFact } from '../../breeding/facts.ts'
 import type { EmptyReason } from '../../breeding/figures/probably-empty.ts'
 import type { SeasonView } from '../../breeding/figures/season-view.ts'
 import { dayOfSeason } from '../../breeding/season.ts'
-import { recording } from '../act/recording.ts'
-import type { Step } from '../action.ts'
 import type { Desk } from '../desk.ts'
 import { voiding } from '../history.ts'
 import { because } from '../message.ts'
+import { recording, type Step } from '../step.ts'
 import { decidedNow, type EmptyRow } from './empties.ts'
 
 export type Decision = 'block' | 'bar' | 'to-bull'
