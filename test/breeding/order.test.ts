@@ -18,6 +18,7 @@ import {
 
 describe('numbers compare in runs, digits by value', () => {
   const inOrder = [
+    '',
     '0',
     '1',
     '2',

@@ -42,7 +42,8 @@ export const secondService: Rule = (standing, setting) =>
 function lateReturn(standing: Standing): boolean {
   // A planned service is no return: she may be in calf whenever she was served before and nobody has looked.
   const open = onHeat(standing) ? LATE_RETURN : 1
-  return unchecked(standing) && (daysSinceService(standing) ?? 0) >= open
+  const days = daysSinceService(standing)
+  return days !== undefined && days >= open && unchecked(standing)
 }
 
 function placeForService(

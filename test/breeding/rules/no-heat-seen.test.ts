@@ -127,6 +127,7 @@ describe('empty: checked empty, may be served, no sure heat since', () => {
     ['two chances used', cow(calving(-90), service(-30), service(-10), empty(21)), 22, 'sweep-bull: chances'],
     ['left to the bull', cow(...found, toBull(22)), 23, 'sweep-bull: by-hand'],
     ['bull weeks', cow(...found), 42, 'sweep-bull: window'],
+    ['before mating', cow(calving(-140), service(-100), empty(-60)), -20, '-'],
   ])
 })
 
@@ -150,6 +151,12 @@ describe('at risk: from s -28, calved 21 days or more, not examined since', () =
     ['examined since, long ago', cow(hard, examined(-50)), -20, record],
     ['examined on the day', cow(hard, examined(-60)), -20, record],
     ['a loss before she calved', cow(calving(-700), loss(-350), calving(-60)), -20, record],
+    [
+      'a loss before she calved and one since',
+      cow(calving(-700), service(-450), loss(-350), calving(-140), service(-90), loss(-45)),
+      -20,
+      risk,
+    ],
     ['AI weeks', cow(hard, heat(-30)), 10, '-'],
     ['both', cow(hard), -10, 'no-heat-seen: cycling-not-seen at-risk'],
   ])
