@@ -1,6 +1,7 @@
 import { sections } from '../../source/breeding/list.ts'
-import { type CautionName, cautionOfForm, cautions, cautionsOf } from '../../source/screens/words/cautions.ts'
+import { cautionOfForm } from '../../source/screens/words/cautions.ts'
 import { formTitles } from '../../source/screens/words/forms.ts'
+import { type CautionName, cautions, cautionsOf } from '../../source/words/cautions.ts'
 import { sectionNames } from '../../source/words/list.ts'
 import { page, table } from './markdown.ts'
 

@@ -83,13 +83,6 @@ interface OpenCycle extends Mutable<Omit<Cycle, 'heats' | 'services' | 'checks'>
   checks: Check[]
 }
 
-/** The facts that the list of a day is made from. */
-export interface Seen {
-  readonly happening: Happening
-  /** A service dated on the list's day is seen as the heat it belongs to. */
-  readonly asHeat: boolean
-}
-
 /**
  * Whether the list of a day knows a fact: every fact dated before the day and, of the day itself, heats, calvings,
  * losses and changed blocks; services of the day as heats. The others tick her row and move nothing until midnight.

@@ -1,7 +1,7 @@
 /** What a pregnancy check counts for, when she conceived, to whom, and when she is due. */
 import type { BullPeriod } from './bull-period.ts'
 import type { Check, Cycle, Service } from './cycle.ts'
-import { type Day, isoDay, plusDays } from './day.ts'
+import { type Day, plusDays } from './day.ts'
 import type { CheckMethod } from './facts.ts'
 import type { Policy } from './policy.ts'
 
@@ -182,7 +182,3 @@ const byBull = (period: BullPeriod, day: Day, bulls: readonly BullPeriod[]): Con
 const isOfCycle = (period: BullPeriod, cycle: Cycle, checked: Day): boolean =>
   period.from <= checked &&
   (cycle.opened === undefined || period.to === undefined || period.to >= cycle.opened)
-
-/** The dates of services that a check may name, latest first. */
-export const namedServices = (cycle: Cycle): readonly Day[] =>
-  cycle.services.flatMap((service) => service.facts.map((fact) => isoDay(fact.date))).reverse()

@@ -19,9 +19,6 @@ import type { Paths } from './store/paths.ts'
 import { whyReadOnly } from './store/permission.ts'
 import { CopiesBeside } from './store/siblings.ts'
 
-/** Pause between two looks at the file for what other programs recorded, milliseconds. */
-export const pollEvery = 2000
-
 /** Up to so many facts everything stays quick. */
 export const comfortable = 100_000
 

@@ -1,8 +1,7 @@
 /** Words of the season: what each figure means, what the forecast rests on, what becomes of late calvers and empties. */
 import type { LastChance, LastChanceReason } from '../breeding/ahead/last-chances.ts'
-import type { ServiceClass } from '../breeding/chances/rates.ts'
 import type { IntervalClass } from '../breeding/cycle.ts'
-import type { ArchiveFact, StrawKind } from '../breeding/facts.ts'
+import type { ArchiveFact } from '../breeding/facts.ts'
 import type { Grouping } from '../breeding/figures/conception.ts'
 import type { Assumption, AssumptionCode } from '../breeding/forecast/assumptions.ts'
 import type { Change } from '../breeding/forecast/what-if.ts'
@@ -111,20 +110,6 @@ export const groupingWords: Readonly<Record<Grouping, string>> = {
 
 /** In place of these tables, as long as none has a result. */
 export const tooYoungWords = 'No service of this season is 42 days old and checked yet.'
-
-export const strawNames: Readonly<Record<StrawKind, string>> = {
-  conventional: 'conventional',
-  sexed: 'sexed',
-  beef: 'beef',
-}
-
-export const classNames: Readonly<Record<ServiceClass, string>> = {
-  cowConventional: 'cows, conventional or beef',
-  cowSexed: 'cows, sexed',
-  maidenConventional: 'maidens, conventional or beef',
-  maidenSexed: 'maidens, sexed',
-  natural: 'the bull',
-}
 
 /**
  * The name of a group of services.

@@ -14,10 +14,10 @@ import {
   whyDisabled,
 } from '../../source/screens/keys.ts'
 import { themeFor } from '../../source/screens/theme.ts'
-import { cautions, cautionsOf } from '../../source/screens/words/cautions.ts'
 import { questionCodes, wrongCodes } from '../../source/screens/words/forms.ts'
 import { keyWords, usualWords } from '../../source/screens/words/keys.ts'
 import { messageCodes } from '../../source/screens/words/messages.ts'
+import { cautions, cautionsOf } from '../../source/words/cautions.ts'
 import { herd, now } from '../terminal/support/herd.ts'
 
 const view = { rows: 16, furthest: 0 }

@@ -1,16 +1,13 @@
 /** Which straw an animal is served with. */
 import type { HerdBook } from '../book.ts'
 import type { Day } from '../day.ts'
+import { type Kinship, kinshipOf } from '../kinship/herd-kinship.ts'
 import type { Serving } from '../session.ts'
 import type { Standing } from '../standing.ts'
 import type { KindProposal } from './kind.ts'
-import { type Kinship, kinshipIn } from './kinship-in.ts'
 import type { RankedStraw } from './rank.ts'
 import { nothingSetAside, type SetAside } from './set-aside.ts'
 import { type StrawChoice, StrawsOfDay } from './straws-of-day.ts'
-
-export type { Kinship } from './kinship-in.ts'
-export type { StrawChoice } from './straws-of-day.ts'
 
 /**
  * One chooser for the list of a day: stock and use are counted once, when the first animal asks. The kind is proposed
@@ -29,7 +26,7 @@ export type { StrawChoice } from './straws-of-day.ts'
 export function strawChooser(
   book: HerdBook,
   today: Day,
-  kinship: Kinship = kinshipIn(book),
+  kinship: Kinship = kinshipOf(book),
 ): (standing: Standing, serving: Serving) => StrawChoice {
   const straws = new StrawsOfDay(book, today, kinship, nothingSetAside())
   return (standing, serving) => straws.choose(standing, serving)
@@ -47,7 +44,7 @@ export function allotStraws(
   book: HerdBook,
   today: Day,
   rows: readonly { readonly standing: Standing; readonly serving: Serving }[],
-  kinship: Kinship = kinshipIn(book),
+  kinship: Kinship = kinshipOf(book),
 ): readonly StrawChoice[] {
   const aside = nothingSetAside()
   const straws = new StrawsOfDay(book, today, kinship, aside)
@@ -67,7 +64,7 @@ export function allotStraws(
 export function strawRanking(
   book: HerdBook,
   today: Day,
-  kinship: Kinship = kinshipIn(book),
+  kinship: Kinship = kinshipOf(book),
 ): (
   standing: Standing,
   serving: Serving | undefined,

@@ -2,6 +2,7 @@
 import type { HerdBook } from '../book.ts'
 import type { Day } from '../day.ts'
 import type { StrawKind } from '../facts.ts'
+import type { Kinship } from '../kinship/herd-kinship.ts'
 import type { Warning } from '../list.ts'
 import type { Policy } from '../policy.ts'
 import type { Serving } from '../session.ts'
@@ -9,7 +10,6 @@ import { sireOf } from '../sire.ts'
 import type { Standing } from '../standing.ts'
 import { type StrawCounts, strawCounts } from './counts.ts'
 import { type KindProposal, proposeKind } from './kind.ts'
-import type { Kinship } from './kinship-in.ts'
 import { type Occasion, occasionToday } from './occasion.ts'
 import {
   bestFirst,

@@ -1,11 +1,11 @@
 /** The first slip of a day: the cautions that go with today's work, in full, and who is recording. */
 import { sections } from '../../breeding/list.ts'
 import type { Desk, Slip } from '../../morning/desk.ts'
+import { type CautionName, cautions, cautionsOf } from '../../words/cautions.ts'
 import { safeText } from '../../words/safe.ts'
 import { bit, type Line } from '../line.tsx'
 import type { Theme } from '../theme.ts'
 import { wrap } from '../width.ts'
-import { type CautionName, cautions, cautionsOf } from '../words/cautions.ts'
 import { screenWords } from '../words/screen.ts'
 import { title } from './title.ts'
 

@@ -1,8 +1,6 @@
-/** The cautions of the forms. The words themselves are shared with what is printed. */
+/** Which caution stands in a form; the words are shared with what is printed. */
 import type { AnyFormName } from '../../morning/forms/form.ts'
 import type { CautionName } from '../../words/cautions.ts'
-
-export { type CautionName, cautions, cautionsOf } from '../../words/cautions.ts'
 
 /** The caution that stands in a form. */
 export const cautionOfForm: Readonly<Partial<Record<AnyFormName, CautionName>>> = {

@@ -1,11 +1,7 @@
 import { describe, expect, test } from 'vitest'
+import type { Kinship } from '../../../source/breeding/kinship/herd-kinship.ts'
 import type { Serving } from '../../../source/breeding/session.ts'
-import {
-  allotStraws,
-  type Kinship,
-  strawChooser,
-  strawRanking,
-} from '../../../source/breeding/straws/choose.ts'
+import { allotStraws, strawChooser, strawRanking } from '../../../source/breeding/straws/choose.ts'
 import type { StrawReason } from '../../../source/breeding/straws/reason.ts'
 import {
   bull,

@@ -2,14 +2,10 @@
 import fc from 'fast-check'
 import { expect, test } from 'vitest'
 import { openBook } from '../../../source/breeding/book.ts'
+import type { Kinship } from '../../../source/breeding/kinship/herd-kinship.ts'
 import type { Serving } from '../../../source/breeding/session.ts'
 import { standingOn } from '../../../source/breeding/standing.ts'
-import {
-  allotStraws,
-  type Kinship,
-  strawChooser,
-  strawRanking,
-} from '../../../source/breeding/straws/choose.ts'
+import { allotStraws, strawChooser, strawRanking } from '../../../source/breeding/straws/choose.ts'
 import { stockOn } from '../../../source/breeding/straws/stock.ts'
 import {
   cow,
