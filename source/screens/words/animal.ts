@@ -63,7 +63,6 @@ export const animalWords = {
   /** What her facts come to. */
   services: 'Services, the last first',
   noServices: 'No service is on record.',
-  firstOfCycle: 'first',
   interval: (count: number): string => `${count} d after`,
   ends: { held: 'held', failed: 'did not hold', unknown: 'not known yet' } satisfies Record<
     ServiceEnd,

@@ -224,8 +224,6 @@ export const seasonWords = {
   emptyEnd: (empty: number, all: number, unknown: number): string =>
     `Found empty ${empty} of ${all}${unknown === 0 ? '' : `, ${unknown} not known`}.`,
   chance: (chance: number): string => `${Math.round(100 * chance)} in 100 in calf`,
-  servedDays: (days: number): string => `served ${days} d ago`,
-  calvedDays: (days: number): string => `calved ${days} d`,
   lastChances: 'Little or no time left in this block',
   servedTo: (date: string): string => `to ${date}`,
   toDecide: (animals: number, decided: number): string =>
@@ -302,7 +300,6 @@ export const seasonWords = {
   /** Earlier. */
   earlier: 'This season and those before',
   noEarlier: 'No earlier season of this block is on record.',
-  thisSeason: 'this',
   cohort: 'Animals',
   toDate: 'so far',
 } as const
