@@ -4,7 +4,7 @@ import type { ServingSession } from './session.ts'
 
 /** Most numbers are plain, and there are many comparisons in a list. */
 const plain = /^[1-9]\d{0,8}$/
-const runs = /(\d+|\D+)/g
+const runsOf = (number: string): readonly string[] => number.match(/(\d+|\D+)/g) ?? []
 
 /**
  * Compares animal numbers in runs, digits by value: "9" < "41" < "412" < "A3".
@@ -14,8 +14,8 @@ const runs = /(\d+|\D+)/g
  */
 export function compareNumbers(a: string, b: string): number {
   if (plain.test(a) && plain.test(b)) return Number(a) - Number(b)
-  const left = a.match(runs) ?? []
-  const right = b.match(runs) ?? []
+  const left = runsOf(a)
+  const right = runsOf(b)
   for (const [place, x] of left.entries()) {
     const y = right[place]
     if (y === undefined) break

@@ -54,6 +54,12 @@ describe('in the AI weeks: left by hand, or ready in the bull weeks', () => {
   table([
     ['by hand', cow(fresh, toBull(3)), 10, 'sweep-bull: by-hand'],
     [
+      'a maiden waits for nothing, not even after a late loss',
+      maiden(service(-130), loss(10)),
+      20,
+      'no-heat-seen: cycling-not-seen',
+    ],
+    [
       'by hand today: moves nothing until midnight',
       cow(fresh, heat(10), toBull(10)),
       10,

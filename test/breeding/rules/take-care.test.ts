@@ -236,6 +236,7 @@ describe('what the days of a row count from, by its first reason', () => {
     ['unserved-heat', cow(fresh, heat(7)), 10, 'heat', 3],
     ['no-service-fits', cow(calving(-150), pregnant(-20)), 0, undefined, undefined],
     ['loss', cow(fresh, loss(-50), service(-20), loss(10)), 12, 'loss', 2],
+    ['loss', cow(fresh, service(-20), loss(10)), 12, 'loss', 2],
     ['contradiction', cow(calving(-60), calving(-58)), 0, undefined, undefined],
   ])('%s', (reason, one, s, since, days) => {
     const row = rowAt(s, one)
