@@ -31,6 +31,7 @@ const slipTitles: Readonly<Record<Slip['is'], string>> = {
   opening: 'The first slip of the day',
   copy: 'Saving a copy (after `S`)',
   older: 'Saving over an older copy (after `A`)',
+  notice: 'All that is said (after `!`)',
   leaving: 'Leaving although something is not saved',
 }
 

@@ -62,4 +62,4 @@ export type Action =
   | { readonly do: 'reckoned' }
 
 /** Slips that a key opens. */
-export type SlipAsked = 'menu' | 'go' | 'day' | 'initials' | 'search' | 'copy' | 'older'
+export type SlipAsked = 'menu' | 'go' | 'day' | 'initials' | 'search' | 'copy' | 'older' | 'notice'

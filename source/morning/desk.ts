@@ -29,7 +29,8 @@ export type Slip =
     }
   /** What can be recorded about her. */
   | { readonly is: 'menu' }
-  | { readonly is: 'day'; readonly text: string; readonly wrong: boolean }
+  /** `wrong`: code of what is the matter with the day typed. */
+  | { readonly is: 'day'; readonly text: string; readonly wrong?: 'no-date' | 'move-outside-season' }
   /** `fresh`: the first character typed replaces what stands there. */
   | { readonly is: 'initials'; readonly text: string; readonly fresh: boolean }
   /** Cautions of the day in full, once a day, and who is recording. */
@@ -40,6 +41,8 @@ export type Slip =
   | { readonly is: 'older' }
   /** Where to save a copy of the whole herd. */
   | { readonly is: 'copy'; readonly text: string }
+  /** All that was said, where its lines are too short. */
+  | { readonly is: 'notice'; readonly top: number }
   | { readonly is: 'search'; readonly text: string; readonly at: number }
   /** Which screen to go to. */
   | { readonly is: 'go' }

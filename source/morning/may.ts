@@ -29,6 +29,10 @@ export function whyNot(desk: Desk, action: Action): Message | undefined {
       return listAhead(desk) ?? notForHer(desk, action)
     case 'slip':
       if (action.slip === 'menu') return listAhead(desk) ?? notForHer(desk, action)
+      if (action.slip === 'notice')
+        return desk.said === undefined && desk.saving.problems.length === 0
+          ? because('nothing-said')
+          : undefined
       if (action.slip === 'older') return olderCopyInPlace(desk.saving) ? undefined : because('no-older-copy')
       return undefined
     case 'open-animal':

@@ -3,10 +3,11 @@ import { type Desk, placeOf, type Subject, subjectFor, subjectOnList } from './d
 import { because } from './message.ts'
 import { bullsEntryAt } from './places/bulls.ts'
 import { animalAt } from './places/season.ts'
+import { animalOfMoveAt } from './turn-out.ts'
 
 /**
  * The number being typed, else the animal whose page is open, else the one pointed at: on the list, among the animals of
- * the season, among the bulls.
+ * the season, among the bulls, on the move to the bull weeks.
  *
  * @example subjectOf(desk).whyNot?.code // 'no-animal-here' on a screen of other lines
  */
@@ -23,6 +24,7 @@ export function subjectOf(desk: Desk): Subject {
 function pointedAt(desk: Desk): string | undefined {
   const place = placeOf(desk)
   if (place.at === 'season') return animalAt(desk, place)
+  if (place.at === 'turn-out') return animalOfMoveAt(desk, place)
   if (place.at !== 'bulls') return undefined
   const entry = bullsEntryAt(desk, place)
   return entry?.is === 'bull' ? entry.bull.animal?.id : undefined

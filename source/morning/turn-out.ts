@@ -86,6 +86,19 @@ function moveOut(book: HerdBook, season: Season, day: Day): Move {
   return { season, planned, day, goes: goes.sort(byNumber), already: 0, inCalf: [], kept: [], bulls: [] }
 }
 
+/** Id of the animal pointed at: a bull, one that goes, one that is kept from him; undefined among those in calf. */
+export function animalOfMoveAt(desk: Desk, place: TurnOutPlace): string | undefined {
+  const move = moveOf(desk, place)
+  if (move === undefined) return undefined
+  const { bulls, goes, kept } = move
+  const ids = [
+    ...bulls.map(({ bull }) => bull.id),
+    ...goes.map(({ animal }) => animal.id),
+    ...kept.map(({ standing }) => standing.animal.id),
+  ]
+  return ids[place.pointer]
+}
+
 const byNumber = (a: { readonly animal: AnimalRecord }, b: { readonly animal: AnimalRecord }): number =>
   compareNumbers(a.animal.number, b.animal.number)
 

@@ -9,6 +9,8 @@ export interface View {
   readonly rows: number
   /** Furthest that a page or slip can be moved: lines, or places of its pointer. */
   readonly furthest: number
+  /** What was said is longer than its lines. */
+  readonly cut?: boolean
 }
 
 /** A screen that nothing is known of. */

@@ -191,7 +191,7 @@ const tables: Readonly<Record<AnyFormName, Table>> = {
   unbar: herDay,
   calving: [
     ['calf-sex', 'H', 'One letter a calf, F or M: F, FM.'],
-    ['calf-sex', 'FF', '2 letters for 1 calves: one letter a calf.'],
+    ['calf-sex', 'FF', 'One letter a calf: type 1 in all.'],
     ['calf-sex', 'f m', taken, { calves: '2' }],
     ['calves', '0', outside('0', 1, 5)],
     ['calves', '6', outside('6', 1, 5)],

@@ -239,3 +239,26 @@ for (const [columns, rows] of sizes)
     expect(ascii.text).toMatch(/^[\x20-\x7e\n]*$/)
     await expect(golden(ascii)).toMatchFileSnapshot(`golden/ahead-${columns}x${rows}-ascii.txt`)
   })
+
+describe('recording from the days ahead', () => {
+  test('a number and a key of the list record about that animal', async () => {
+    const screen = await ahead()
+    await screen.type('412h')
+    expect(recorded(screen)).toMatchObject([{ kind: 'heat', about: 'cow-412', date: DAY }])
+    await screen.type('412v')
+    expect(screen.text).toContain('━━ Examined by the vet: 412 Buttercup')
+    await screen.press('cancel')
+    await screen.type('412m')
+    expect(screen.text).toContain('━━ Record about 412 Buttercup')
+  })
+
+  test('without a number the screen keeps its letters, and says what is missing for the others', async () => {
+    const screen = await ahead()
+    await screen.type('h')
+    expect(screen.text).toContain('Point at an animal or type her number first.')
+    await screen.type('v')
+    expect(flat(screen)).toContain('Plan a scanning visit')
+    await screen.press('cancel')
+    expect(recorded(screen)).toEqual([])
+  })
+})

@@ -200,3 +200,33 @@ test('a tick is in sight before the list is made anew, and stays as the list com
   expect(screen.session.desk.page.list.rows).toEqual(page.list.rows)
   expect(screen.line('53 Gorse')).toContain('● │  53 Gorse')
 })
+
+test('what is said at more length than two lines is shown whole by a key', async () => {
+  const path = 'herd of Hazel Bank, taken along on the stick of the second computer.json'
+  const problems = [
+    notice('copy-with-more', '', { path, file: 'herd.json', facts: 12 }),
+    notice('herd-read-only', 'herd.json'),
+  ]
+  const screen = await openOn([], { now, by: 'MK', herd: memory('writable', problems) })
+  await screen.type('5')
+  await screen.press('back')
+  expect(screen.text).not.toContain('check herd.json --merge')
+  expect(screen.lines.at(-1)).toContain('! all of it')
+  await screen.press('whole-notice')
+  expect(screen.text).toContain('━━ What is said')
+  const flat = screen.text.replaceAll(/\s+/g, ' ')
+  expect(flat).toContain('dawnlist check')
+  expect(flat).toContain('--merge')
+  expect(flat).toContain('herd.json')
+  await screen.press('back')
+  expect(screen.text).not.toContain('━━ What is said')
+  await screen.send('!!')
+  expect(screen.text).not.toContain('━━ What is said')
+})
+
+test('where nothing is cut the foot names no key for it, and the key says that nothing is said', async () => {
+  const screen = await openOn([], { now, by: 'MK', herd: memory() })
+  expect(screen.lines.at(-1)).not.toContain('all of it')
+  await screen.press('whole-notice')
+  expect(screen.text).toContain('Nothing is said just now.')
+})

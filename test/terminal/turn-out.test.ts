@@ -423,3 +423,75 @@ for (const [columns, rows] of sizes)
     await ascii.press('first', 'record-move')
     await expect(golden(ascii)).toMatchFileSnapshot(`golden/turn-out-asks-${columns}x${rows}-ascii.txt`)
   })
+
+describe('the day of the move, typed', () => {
+  const typeDay = async (screen: Screen, text: string): Promise<void> => {
+    await screen.press('move-day')
+    await screen.type(text)
+    await screen.press('take')
+  }
+
+  test('a move in that is recorded late has the day that was', async () => {
+    const screen = await turnOut('2026-06-20')
+    await typeDay(screen, '13 jun')
+    expect(screen.text).toContain('Day Sat 13 Jun')
+    await screen.press('record-move', 'agree')
+    expect(new Set(recorded(screen).map(({ date }) => date))).toEqual(new Set(['2026-06-13']))
+  })
+
+  test('and so has one out of the bull weeks', async () => {
+    const screen = await turnOut(LAST)
+    if (screen.text.includes('The bull comes out')) await screen.press('other-way')
+    await typeDay(screen, IN)
+    await screen.press('record-move', 'agree')
+    const before = recorded(screen).length
+    await screen.press('other-way')
+    expect(screen.text).toContain('The bull comes out')
+    await typeDay(screen, '30 June')
+    expect(screen.text).toContain('Day Tue 30 Jun')
+    await screen.press('record-move', 'agree')
+    const out = recorded(screen).slice(before)
+    expect(new Set(out.map(({ kind, date }) => `${kind} ${date}`))).toEqual(new Set(['from-bull 2026-06-30']))
+  })
+
+  test('what is no day of the season is said, and Esc leaves the day as it was', async () => {
+    const screen = await turnOut(CLOSE)
+    const day = screen.line(' Day ')
+    await screen.press('move-day')
+    for (const [text, sentence] of [
+      ['30 feb', 'That is not a date. Write 28 May, or 2026-05-28.'],
+      ['1900-01-01', 'That day lies outside the season: type one within it.'],
+      ['2100-01-01', 'That day lies outside the season: type one within it.'],
+    ] as const) {
+      await screen.type(text)
+      await screen.press('take')
+      expect(screen.text).toContain(sentence)
+      for (let i = 0; i < text.length; i += 1) await screen.press('rub')
+    }
+    await screen.press('cancel')
+    expect(screen.line(' Day ')).toBe(day)
+  })
+})
+
+describe('recording on the animals of the step', () => {
+  test('the keys of the list are about the animal pointed at', async () => {
+    const screen = await turnOut(CLOSE)
+    await pointTo(screen, '103')
+    await screen.press('note')
+    expect(screen.text).toContain('━━ Note: 103 Gorse')
+    await screen.type('limps')
+    await screen.press('accept')
+    expect(recorded(screen).map(bare)).toEqual([
+      { kind: 'note', about: 'cow-103', date: CLOSE, note: 'limps' },
+    ])
+  })
+
+  test('a letter of the step itself is about the number that is being typed', async () => {
+    const screen = await turnOut(CLOSE)
+    await screen.type('103w')
+    expect(screen.text).toContain('━━ Put with the bull: 103 Gorse')
+    await screen.press('cancel')
+    await screen.type('w')
+    expect(flat(screen)).toContain('Let AI of the spring block go on')
+  })
+})

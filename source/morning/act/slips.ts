@@ -1,13 +1,14 @@
 /** Actions on a slip: what lies on top of a screen and takes the keys. */
 
 import type { SlipAsked } from '../action.ts'
-import { type Desk, type Slip, withDay } from '../desk.ts'
+import { type Desk, placeOf, type Slip, withDay } from '../desk.ts'
 import { foundByText } from '../find.ts'
 import { accept as acceptForm, leavesAsItWas, rubIn, toField, turn, typeInto } from '../forms/edit.ts'
 import { readTypedDay } from '../forms/reader.ts'
 import { voiding } from '../history.ts'
 import type { Message } from '../message.ts'
 import { pointedAt } from '../page.ts'
+import { moveDayTyped } from '../places/turn-out.ts'
 import { withPlace } from '../places/with-place.ts'
 import { recording, type Step } from '../step.ts'
 
@@ -20,9 +21,10 @@ export const MOST_HITS = 8
 const withSlip = (desk: Desk, slip: Slip | undefined): Step => ({ desk: { ...desk, slip } })
 
 export function openSlip(desk: Desk, slip: SlipAsked): Step {
+  if (slip === 'notice') return withSlip(desk, { is: 'notice', top: 0 })
   const cleared = { ...desk, said: undefined }
   if (slip === 'menu' || slip === 'go') return withSlip(cleared, { is: slip })
-  if (slip === 'day') return withSlip(cleared, { is: 'day', text: '', wrong: false })
+  if (slip === 'day') return withSlip(cleared, { is: 'day', text: '' })
   if (slip === 'search') return withSlip(cleared, { is: 'search', text: '', at: 0 })
   if (slip === 'copy') return withSlip(cleared, { is: 'copy', text: '' })
   if (slip === 'older') return withSlip(cleared, { is: 'older' })
@@ -38,7 +40,7 @@ export function put(desk: Desk, text: string): Step {
     case 'form':
       return withSlip(desk, { ...slip, form: typeInto(slip.form, text) })
     case 'day':
-      return withSlip(desk, { ...slip, text: slip.text + line, wrong: false })
+      return withSlip(desk, { is: 'day', text: slip.text + line })
     case 'initials':
     case 'opening':
       return withSlip(desk, {
@@ -61,7 +63,7 @@ export function rub(desk: Desk): Step {
   if (slip.is === 'form') return withSlip(desk, { ...slip, form: rubIn(slip.form) })
   if ('text' in slip) {
     const text = [...slip.text].slice(0, -1).join('')
-    if (slip.is === 'day') return withSlip(desk, { ...slip, text, wrong: false })
+    if (slip.is === 'day') return withSlip(desk, { is: 'day', text })
     return withSlip(desk, 'fresh' in slip ? { ...slip, text, fresh: false } : { ...slip, text })
   }
   return { desk }
@@ -81,7 +83,7 @@ export const turned = (desk: Desk, by: 1 | -1): Step =>
   desk.slip?.is === 'form' ? withSlip(desk, { ...desk.slip, form: turn(desk.slip.form, by) }) : { desk }
 
 export const scrolled = (desk: Desk, by: number, most: number): Step =>
-  desk.slip?.is === 'opening'
+  desk.slip?.is === 'opening' || desk.slip?.is === 'notice'
     ? withSlip(desk, { ...desk.slip, top: Math.max(0, Math.min(most, desk.slip.top + by)) })
     : { desk }
 
@@ -102,12 +104,8 @@ export function accepted(desk: Desk): Step {
     }
     case 'question':
       return recording(slip.after === undefined ? desk : withPlace(desk, slip.after), slip.facts, slip.said)
-    case 'day': {
-      const day = readTypedDay(slip.text, desk.now.day, true)
-      return day === undefined
-        ? withSlip(desk, { ...slip, wrong: true })
-        : { desk: { ...withDay(desk, day), slip: undefined } }
-    }
+    case 'day':
+      return dayTyped(desk, slip)
     case 'initials':
     case 'opening': {
       const by = slip.text === '' ? undefined : slip.text
@@ -142,6 +140,21 @@ export function accepted(desk: Desk): Step {
     default:
       return { desk }
   }
+}
+
+/** The list of the day typed; on the move to the bull weeks, the day of the move. */
+function dayTyped(desk: Desk, slip: Slip & { is: 'day' }): Step {
+  const place = placeOf(desk)
+  if (place.at === 'turn-out') {
+    const day = moveDayTyped(desk, place, slip.text)
+    return typeof day === 'string'
+      ? withSlip(desk, { ...slip, wrong: day })
+      : { desk: { ...withPlace(desk, { ...place, day }), slip: undefined } }
+  }
+  const day = readTypedDay(slip.text, desk.now.day, true)
+  return day === undefined
+    ? withSlip(desk, { ...slip, wrong: 'no-date' })
+    : { desk: { ...withDay(desk, day), slip: undefined } }
 }
 
 /** Esc: nothing is recorded. */

@@ -6,6 +6,7 @@ import { HERD, type NewFact, type SeasonFact } from '../../breeding/facts.ts'
 import type { BlockDay } from '../../breeding/list.ts'
 import { dayOfSeason } from '../../breeding/season.ts'
 import { type Desk, subjectOnList } from '../desk.ts'
+import { readTypedDay } from '../forms/reader.ts'
 import { because, type Message } from '../message.ts'
 import type { TurnOutPlace } from '../place.ts'
 import { knownView } from '../reckoning.ts'
@@ -132,10 +133,32 @@ function stays(desk: Desk, { kept }: Move, index: number): Step {
 /** The day of the move: within the season, and out not before in. */
 function toDay(desk: Desk, place: TurnOutPlace, move: Move, by: 1 | -1): Step {
   const day = plusDays(place.day, by)
-  const { season } = move
+  return isDayOfMove(desk, place, move, day)
+    ? shown(desk, { ...place, day })
+    : refused(desk, 'move-outside-season')
+}
+
+function isDayOfMove(desk: Desk, place: TurnOutPlace, { season }: Move, day: Day): boolean {
   const last = place.what === 'in' ? dayOfSeason(season, season.bullEnd) : plusDays(desk.now.day, 60)
-  if (day < season.matingStart || day > last) return refused(desk, 'move-outside-season')
-  return shown(desk, { ...place, day })
+  return day >= season.matingStart && day <= last
+}
+
+/**
+ * The day of a move that is typed: it may have been, where the move is recorded late. A day without a year is the one
+ * within the season.
+ *
+ * @returns the day, or the code of what is the matter with it
+ * @example moveDayTyped(desk, place, '30 feb') // 'no-date'
+ */
+export function moveDayTyped(
+  desk: Desk,
+  place: TurnOutPlace,
+  text: string,
+): Day | 'no-date' | 'move-outside-season' {
+  const days = [false, true].flatMap((ahead) => readTypedDay(text, desk.now.day, ahead) ?? [])
+  const move = moveOf(desk, place)
+  if (days.length === 0 || move === undefined) return 'no-date'
+  return days.find((day) => isDayOfMove(desk, place, move, day)) ?? 'move-outside-season'
 }
 
 function record(desk: Desk, place: TurnOutPlace, move: Move): Step {

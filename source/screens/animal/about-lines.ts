@@ -94,7 +94,16 @@ export function standingLines(about: About): Line[] {
   if (standing.due !== undefined) lines.push(...paragraph(about, dueWords(standing.due, standing.dryOff)))
   const next = nextReturn(standing, policy)
   if (next !== undefined && standing.lastService !== undefined)
-    lines.push(...paragraph(about, animalWords.nextReturn(shortDate(next.from), shortDate(next.to))))
+    lines.push(
+      ...paragraph(
+        about,
+        // Known not to be in calf, she does not come back: she comes on heat.
+        (chance === 0 ? animalWords.nextHeat : animalWords.nextReturn)(
+          shortDate(next.from),
+          shortDate(next.to),
+        ),
+      ),
+    )
   return lines
 }
 

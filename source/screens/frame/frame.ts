@@ -14,13 +14,15 @@ import { columnsFor, contentsOf, type Drawing, itemLine } from '../morning-list/
 import { ownPage } from '../own-pages.ts'
 import { type PageLines, type Room, wholePage } from '../page-lines.ts'
 import { pages, type Size, windowFrom } from '../size.ts'
+import { noticeLines } from '../slips/notice.ts'
 import { openingLines } from '../slips/opening.ts'
 import { slipLines } from '../slips/slip.ts'
 import { type PlacedTable, tableHeight } from '../table.ts'
 import type { Theme } from '../theme.ts'
 import { screenWords } from '../words/screen.ts'
-import { foot, said } from './foot.ts'
+import { foot } from './foot.ts'
 import { header } from './header.ts'
+import { isCut, said } from './said.ts'
 
 export interface Frame {
   readonly head: readonly Line[]
@@ -62,11 +64,13 @@ export function frameOf(desk: Desk, size: Size, theme: Theme, top: number): Fram
   const head = header(desk, size.columns, theme)
   const message = said(desk, size.columns, theme, SAID)
   const rest = size.rows - head.length - Math.max(1, message.length) - 1
-  const opening =
+  const scrolled =
     desk.slip?.is === 'opening'
       ? openingLines(desk, desk.slip, widths.first, rest - LEAST_BODY, theme)
-      : undefined
-  const slip = opening?.lines ?? slipLines(desk, widths.first, rest - LEAST_BODY, theme).slice(0, rest)
+      : desk.slip?.is === 'notice'
+        ? noticeLines(desk, desk.slip, widths.first, rest - LEAST_BODY, theme)
+        : undefined
+  const slip = scrolled?.lines ?? slipLines(desk, widths.first, rest - LEAST_BODY, theme).slice(0, rest)
   const alone = desk.slip === undefined && widths.second === 0
   const draw = (height: number): PageLines =>
     pageLines(desk, { cells: widths.first, height, beside: widths.second, theme, before: top })
@@ -77,7 +81,11 @@ export function frameOf(desk: Desk, size: Size, theme: Theme, top: number): Fram
   const height = Math.max(0, rest - under.length)
   const page = draw(height)
   const beside = widths.second === 0 ? [] : (page.beside ?? besideLines(desk, widths.second, theme))
-  const view = { rows: Math.max(1, height), furthest: opening?.furthest ?? page.furthest }
+  const view = {
+    rows: Math.max(1, height),
+    furthest: scrolled?.furthest ?? page.furthest,
+    cut: isCut(desk, size.columns, theme, SAID),
+  }
   return {
     head,
     body: filled(page.lines, height),

@@ -13,9 +13,9 @@ import { slipLines } from '../slips/slip.ts'
 import type { Theme } from '../theme.ts'
 import { readerWords } from '../words/reader.ts'
 import { lastWords, screenWords, whenWords } from '../words/screen.ts'
-import { said } from './foot.ts'
 import type { Frame } from './frame.ts'
 import { otherDay } from './header.ts'
+import { said } from './said.ts'
 
 /** Cells of a line: long, because a reader wraps nothing. */
 const CELLS = 200

@@ -51,6 +51,12 @@ export const go = plain('go', ['g'], { do: 'slip', slip: 'go' }, { group: 'move'
 export const anywhere: readonly Binding[] = [
   plain('back', ['esc'], { do: 'back' }, { group: 'move' }),
   plain('help', ['?'], { do: 'open', place: { at: 'help', top: 0 } }, { group: 'program', foot: 6 }),
+  plain(
+    'whole-notice',
+    ['!'],
+    { do: 'slip', slip: 'notice' },
+    { group: 'program', foot: 0, label: (_desk, view) => (view.cut === true ? undefined : '') },
+  ),
   plain('copy', ['S'], { do: 'slip', slip: 'copy' }, { group: 'program' }),
   plain('over-older', ['A'], { do: 'slip', slip: 'older' }, { group: 'program', foot: 0 }),
   plain('quit', ['q'], { do: 'leave', how: 'quit' }, { group: 'program', foot: 10 }),

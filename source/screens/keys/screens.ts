@@ -29,9 +29,30 @@ const aboutAnimals: readonly Binding[] = [
     .map(({ foot: _foot, ...binding }): Binding => ({ ...binding, group: 'more' })),
 ]
 
+const LETTER = /^[a-z]$/i
+
+/** A letter of the screen's own: while a number is being typed it records about that animal, as on the list. */
+function orAboutNumber(binding: Binding, more: readonly Binding[]): Binding {
+  const [key = ''] = binding.keys
+  const other = LETTER.test(key) ? more.find(({ keys }) => keys.includes(key)) : undefined
+  if (other === undefined) return binding
+  return {
+    ...binding,
+    does: (desk, pressed, view) => (desk.typed === '' ? binding : other).does(desk, pressed, view),
+    label: (desk, view) =>
+      desk.typed === ''
+        ? binding.label?.(desk, view)
+        : (other.label?.(desk, view) ?? keyWords[other.name].label),
+  }
+}
+
+/** Where a screen has much of its own to say in its foot. */
+const menuLast = (binding: Binding): Binding => (binding.name === 'menu' ? { ...binding, foot: 8 } : binding)
+
 /** The keys of a screen of its own, and those that every such screen has; `more` where no key of its own takes them. */
 const own = (keys: readonly Binding[], more: readonly Binding[] = []): readonly Binding[] => {
   const taken = new Set(keys.flatMap((binding) => binding.keys))
+  const here = keys.map((binding) => orAboutNumber(binding, more))
   const common = [
     ...more,
     ...movingWithin,
@@ -39,7 +60,7 @@ const own = (keys: readonly Binding[], more: readonly Binding[] = []): readonly 
     go,
     ...anywhere.map((binding) => (binding.name === 'back' ? { ...binding, foot: 9 } : binding)),
   ]
-  return [...keys, ...common.filter((binding) => !binding.keys.some((key) => taken.has(key)))]
+  return [...here, ...common.filter((binding) => !binding.keys.some((key) => taken.has(key)))]
 }
 
 /** On her page: what her facts come to is shown in their place. */
@@ -50,12 +71,12 @@ const showsMore = (desk: Desk): boolean => {
 const moreLabel = (desk: Desk): string | undefined => (showsMore(desk) ? screenWords.herFacts : undefined)
 
 export const screens: Readonly<Record<Place['at'], readonly Binding[]>> = {
-  ahead: own(aheadKeys),
+  ahead: own(aheadKeys, aboutAnimals),
   season: own(seasonKeys, aboutAnimals),
   straws: own(strawsKeys),
   bulls: own(bullsKeys, aboutAnimals),
   scanning: own(scanningKeys),
-  'turn-out': own(turnOutKeys),
+  'turn-out': own(turnOutKeys, aboutAnimals.map(menuLast)),
   'set-up': own(setUpKeys),
   'morning-list': [
     ...recording,

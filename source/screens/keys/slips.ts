@@ -33,6 +33,21 @@ const turnLabel: NonNullable<Binding['label']> = ({ slip }) => {
 const nextLabel: NonNullable<Binding['label']> = ({ slip }) =>
   slip?.is === 'form' && slip.form.fields.length < 2 ? '' : undefined
 
+/** Through a text that is longer than its room. */
+const scrolling: readonly Binding[] = [
+  {
+    name: 'down',
+    foot: 2,
+    label: (_desk, view) => (view.furthest > 0 ? screenWords.more : ''),
+    keys: ['down', 'pagedown'],
+    does: (_desk, _key, view) => ({ do: 'scroll', by: 1, most: view.furthest }),
+  },
+  {
+    name: 'up',
+    keys: ['up', 'pageup'],
+    does: (_desk, _key, view) => ({ do: 'scroll', by: -1, most: view.furthest }),
+  },
+]
 const accept = (name: KeyMeaning): Binding => plain(name, ['enter'], { do: 'accept' }, { foot: 1 })
 const cancel = plain('cancel', ['esc'], { do: 'cancel' }, { foot: 2 })
 
@@ -69,23 +84,8 @@ export const slips: Readonly<Record<Slip['is'], readonly Binding[]>> = {
   leaving: [accept('leave-unsaved'), cancel, plain('copy', ['s'], { do: 'slip', slip: 'copy' }, { foot: 3 })],
   older: [accept('agree'), cancel],
   copy: [accept('take'), cancel, ...typing],
-  opening: [
-    accept('take'),
-    plain('accept', ['esc'], { do: 'accept' }),
-    {
-      name: 'down',
-      foot: 2,
-      label: (_desk, view) => (view.furthest > 0 ? screenWords.more : ''),
-      keys: ['down', 'pagedown'],
-      does: (_desk, _key, view) => ({ do: 'scroll', by: 1, most: view.furthest }),
-    },
-    {
-      name: 'up',
-      keys: ['up', 'pageup'],
-      does: (_desk, _key, view) => ({ do: 'scroll', by: -1, most: view.furthest }),
-    },
-    ...typing,
-  ],
+  notice: [plain('back', ['esc', 'enter', '!'], { do: 'cancel' }, { foot: 1 }), ...scrolling],
+  opening: [accept('take'), plain('accept', ['esc'], { do: 'accept' }), ...scrolling, ...typing],
   search: [
     accept('take'),
     cancel,

@@ -1,7 +1,7 @@
 /** What lies on top of a screen, as lines: a form, a question, what can be recorded, a date, initials, a search. */
 
 import { MOST_HITS } from '../../morning/act/slips.ts'
-import type { Desk, Slip } from '../../morning/desk.ts'
+import { type Desk, placeOf, type Slip } from '../../morning/desk.ts'
 import { foundByText } from '../../morning/find.ts'
 import { subjectOf } from '../../morning/subject.ts'
 import { safeText } from '../../words/safe.ts'
@@ -15,6 +15,7 @@ import { keyWords } from '../words/keys.ts'
 import { deedWords } from '../words/messages.ts'
 import { screenWords } from '../words/screen.ts'
 import { formLines } from './form.ts'
+import { noticeLines } from './notice.ts'
 import { openingLines } from './opening.ts'
 import { title } from './title.ts'
 
@@ -37,9 +38,15 @@ export function slipLines(desk: Desk, cells: number, most: number, theme: Theme)
       return goLines(desk, cells, theme)
     case 'day':
       return [
-        title(screenWords.dayTitle, cells, theme),
+        title(
+          placeOf(desk).at === 'turn-out' ? screenWords.moveDayTitle : screenWords.dayTitle,
+          cells,
+          theme,
+        ),
         entry(slip.text, theme),
-        [bit(` ${slip.wrong ? screenWords.dayWrong : screenWords.dayHint}`, slip.wrong ? 'wrong' : 'faint')],
+        slip.wrong === undefined
+          ? [bit(` ${screenWords.dayHint}`, 'faint')]
+          : [bit(` ${screenWords.dayWrong[slip.wrong]}`, 'wrong')],
       ]
     case 'leaving':
       return [
@@ -61,6 +68,8 @@ export function slipLines(desk: Desk, cells: number, most: number, theme: Theme)
       return [title(screenWords.initialsTitle, cells, theme), entry(slip.text, theme)]
     case 'opening':
       return openingLines(desk, slip, cells, most, theme).lines
+    case 'notice':
+      return noticeLines(desk, slip, cells, most, theme).lines
     case 'search':
       return searchLines(desk, slip, cells, theme)
   }

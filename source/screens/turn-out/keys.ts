@@ -25,6 +25,7 @@ export const turnOutKeys: readonly Binding[] = [
   here('all-or-none', 'a', { is: 'all-or-none' }, { foot: 4 }),
   here('move-later', 'right', { is: 'day', by: 1 }, { foot: 3 }),
   here('move-earlier', 'left', { is: 'day', by: -1 }),
+  plain('move-day', ['d'], { do: 'slip', slip: 'day' }, { group: 'record', foot: 3 }),
   here('ai-longer', 'w', { is: 'longer' }, { foot: 5, label: longerLabel }),
   here('other-way', 'tab', { is: 'other-way' }, { foot: 4, group: 'move' }),
   here('other-block', 'b', { is: 'block' }, { foot: 6, group: 'move' }),

@@ -43,6 +43,7 @@ export const animalWords = {
   chanceInCalf: (chance: number): string =>
     chance === 0 ? 'not in calf' : `${Math.round(chance * 100)} in 100 that she is in calf`,
   nextReturn: (from: string, to: string): string => `If she is open she comes back ${from} to ${to}.`,
+  nextHeat: (from: string, to: string): string => `Her next heat is likely ${from} to ${to}.`,
   due: (date: string, from: string, to: string, dryOff: string | undefined): string =>
     `Due ${date} (19 in 20: ${from} to ${to})${dryOff === undefined ? '' : `, dry off ${dryOff}`}.`,
   straw: 'Straw ',

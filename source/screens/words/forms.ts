@@ -182,7 +182,7 @@ export const wrongWords: Sentences = {
   'form-session-without-date': 'A milking needs the day of the planned service: type it here.',
   'form-more-dead': '{dead} dead of {calves} cannot be: type {calves} or less.',
   'form-calf-sex': 'One letter a calf, F or M: F, FM.',
-  'form-calf-count': '{letters} letters for {calves} calves: one letter a calf.',
+  'form-calf-count': 'One letter a calf: type {calves} in all.',
 }
 
 /** So much of what was typed is said again. */

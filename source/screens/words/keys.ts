@@ -121,6 +121,10 @@ export const keyWords = {
   back: { label: 'back', help: 'One step back.' },
   quit: { label: 'leave', help: 'Leaves the program. Everything that reads "saved" is on the disk.' },
   'leave-unsaved': { label: 'leave, lose them', help: 'Leaves although facts are not saved.' },
+  'whole-notice': {
+    label: 'all of it',
+    help: 'All that is said above the keys, where it is longer than its two lines.',
+  },
   copy: { label: 'save a copy', help: 'Saves a copy of the whole herd as a new file elsewhere.' },
   'over-older': {
     label: 'save over the older copy',
@@ -190,7 +194,7 @@ export const keyWords = {
   },
   'cancel-visit': { label: 'out of the plan', help: 'Takes the planned visit pointed at out of the plan.' },
   'other-block': { label: 'other block', help: 'The next block.' },
-  'record-move': { label: 'record the move', help: 'Records the move as it stands, all at once.' },
+  'record-move': { label: 'record', help: 'Records the move as it stands, all at once.' },
   'toggle-move': {
     label: 'leave out',
     help: 'Leaves the animal or the bull pointed at, or the number typed, out of the move, or takes it in again.',
@@ -201,6 +205,10 @@ export const keyWords = {
   },
   'move-later': { label: 'a day later', help: 'The move a day later; what that does is said.' },
   'move-earlier': { label: 'a day earlier', help: 'The move a day earlier.' },
+  'move-day': {
+    label: 'which day',
+    help: 'The day of the move, typed: also one that has been, where it is recorded late.',
+  },
   'ai-longer': { label: 'AI a week longer', help: 'AI goes on for a week; the bull comes out as planned.' },
   'other-way': { label: 'in, out', help: 'The bull goes in, or he comes out.' },
   'scan-number': {

@@ -40,6 +40,7 @@ export const whys: Sentences = {
   'nothing-to-strike':
     'Only a season or a setting of your own can be struck out here; an animal leaves the herd on her page (Shift+G).',
   'is-default': 'This setting is what it is without your own.',
+  'nothing-said': 'Nothing is said just now.',
   'nothing-here': 'There is nothing here to point at.',
   'no-bull-here': 'Point at a bull first.',
   'bull-not-on-record': 'He has no record here: E under G records an animal.',

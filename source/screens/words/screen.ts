@@ -32,7 +32,11 @@ export const screenWords = {
   searchNone: 'No animal like that.',
   dayTitle: 'The list of which day?',
   dayHint: '28 May, 2026-05-28, yesterday, tomorrow',
-  dayWrong: 'That is not a date. Write 28 May, or 2026-05-28.',
+  moveDayTitle: 'Which day was it, or will it be?',
+  dayWrong: {
+    'no-date': 'That is not a date. Write 28 May, or 2026-05-28.',
+    'move-outside-season': 'That day lies outside the season: type one within it.',
+  },
   initialsTitle: 'Who is recording? Initials, or nothing',
   leavingTitle: (count: number): string => `${count} ${count === 1 ? 'fact is' : 'facts are'} not saved`,
   leaving: 'They are lost if you leave now. S saves a copy of the whole herd elsewhere. Leave all the same?',
@@ -46,6 +50,7 @@ export const screenWords = {
   copyHint: 'a new name, on a stick or in another folder',
   more: 'more',
   openingTitle: 'Before you start',
+  noticeTitle: 'What is said',
   menuTitle: (who: string): string => `Record about ${who}`,
   day: (days: number): string => `day ${days}`,
 } as const

@@ -22,7 +22,7 @@ export const turnOutWords = {
   outOfBlock: (name: string): string => block(name),
   noBullWeeks: 'No block has bull weeks: Set-up holds the seasons.',
   day: 'Day',
-  dayHint: 'Left, Right',
+  dayHint: 'D, Left, Right',
   asPlanned: 'as planned',
   inUntil: (last: Day): string => `he comes out ${shortDate(last)}`,
   later: (days: number): string => `${plural(days, 'day')} later than planned`,
