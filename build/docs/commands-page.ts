@@ -15,6 +15,6 @@ export const commandsPage = (): string =>
 it is called \`./dawnlist\` (on Windows \`dawnlist.cmd\`). Data goes to standard output, messages to standard error, and no
 command asks a question where nobody sits before a screen.
 `,
-    block(overview()),
+    block(overview(commands)),
     commands.map(section).join('\n'),
   )

@@ -44,9 +44,10 @@ export interface CommandModule {
 /**
  * Runs a command.
  *
+ * @param commands the whole table, for those that explain or complete it
  * @returns the exit status: 0 done, 1 a problem in data or file, 2 wrong usage
  */
-export type Run = (given: Given, shell: Shell) => Promise<number>
+export type Run = (given: Given, shell: Shell, commands: readonly Command[]) => Promise<number>
 
 /** What was typed after the command's name, by the names of the table. */
 export interface Given {

@@ -5,7 +5,6 @@ import { bashScript } from './completion/bash.ts'
 import { fishScript } from './completion/fish.ts'
 import { type Shell, shells } from './completion/shells.ts'
 import { zshScript } from './completion/zsh.ts'
-import { commands } from './table.ts'
 
 const scripts: Readonly<Record<Shell, (commands: readonly Command[]) => string>> = {
   bash: bashScript,
@@ -13,7 +12,7 @@ const scripts: Readonly<Record<Shell, (commands: readonly Command[]) => string>>
   fish: fishScript,
 }
 
-export const run: Run = async (given, shell) => {
+export const run: Run = async (given, shell, commands) => {
   const asked = shells.find((name) => name === given.args.SHELL)
   if (asked === undefined) {
     shell.tell([fault('completion-shell', '', { shell: given.args.SHELL ?? '', shells: shells.join(', ') })])

@@ -1,6 +1,5 @@
 /** The help of the program and of each command, made from the table of commands. */
 import type { Argument, Command, Option } from './command.ts'
-import { commands } from './table.ts'
 
 const width = 78
 
@@ -67,7 +66,7 @@ export function helpOf(command: Command): string {
 }
 
 /** The help of the program. */
-export const overview = (): string =>
+export const overview = (commands: readonly Command[]): string =>
   [
     'dawnlist: the morning breeding list of a block-calving dairy herd.\n',
     columns(commands.map((command) => [command.name, command.summary] as const)),

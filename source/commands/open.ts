@@ -10,17 +10,17 @@ import { overview } from './help-text.ts'
 import { onScreen } from './on-screen.ts'
 import { nowOn, today } from './today.ts'
 
-export const run: Run = async (given, shell) => {
+export const run: Run = async (given, shell, commands) => {
   const ascii = given.switches.has('ascii')
   const named = given.args.FILE ?? (await lastOpened(shell))
   if (named !== undefined) return opening(named, given, shell)
   if (!shell.interactive) {
-    shell.print(overview())
+    shell.print(overview(commands))
     return 0
   }
   const end = await firstScreen(shell, ascii)
   if (end.is === 'open') return opening(end.file, given, shell)
-  if (end.is === 'sample') return (await import('./demo.ts')).run(given, shell)
+  if (end.is === 'sample') return (await import('./demo.ts')).run(given, shell, commands)
   return end.is === 'interrupt' ? 130 : 0
 }
 

@@ -4,7 +4,7 @@ import { fault } from '../breeding/problem.ts'
 import type { Command, Shell } from './command.ts'
 import { helpOf, overview } from './help-text.ts'
 import { parse } from './parse.ts'
-import { commandNamed } from './table.ts'
+import { commandNamed, commands } from './table.ts'
 
 /** Words that stand for a command, as most programs know them. */
 const usual: Readonly<Record<string, string>> = { '--version': 'version', '--help': 'help', '-h': 'help' }
@@ -22,7 +22,7 @@ export async function runWords(words: readonly string[], shell: Shell): Promise<
   const open = commandNamed('open')
   if (open !== undefined && (first === '' || mayBeFile(first))) return runCommand(open, words, shell)
   if (first === '') {
-    shell.print(overview())
+    shell.print(overview(commands))
     return 0
   }
   shell.tell([fault('command-unknown', '', { command: first })])
@@ -43,5 +43,5 @@ async function runCommand(command: Command, words: readonly string[], shell: She
     return 0
   }
   const { run } = await command.load()
-  return run(given.value, shell)
+  return run(given.value, shell, commands)
 }

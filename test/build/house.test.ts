@@ -32,6 +32,8 @@ const faults: ReadonlyArray<readonly [path: string, code: string, rule: string]>
   ['source/commands/h6.ts', 'export const x = process.hrtime.bigint()', 'plugin'],
   ['source/exchange/h7.ts', "export const x = new Intl.DateTimeFormat('en').format()", 'plugin'],
   ['source/breeding/i1.ts', 'export const x = (y: any): number => y.z', 'noExplicitAny'],
+  ['source/morning/j1.ts', "import { y } from './j2.ts'\nexport const x = () => y", 'noImportCycles'],
+  ['source/morning/j2.ts', "import { x } from './j1.ts'\nexport const y = () => x", 'noImportCycles'],
 ]
 
 /** Code that keeps the rules of the house. */
