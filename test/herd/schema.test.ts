@@ -185,6 +185,14 @@ test('a problem carries the number of the animal, the field and the value, short
   ])
 })
 
+test('unknown fields may lie 20 deep in a fact, and not deeper', () => {
+  const nested = (depth: number): unknown => (depth === 0 ? 1 : { in: nested(depth - 1) })
+  expect(found({ ...envelope, kind: 'looked', later: nested(19) })).toEqual([])
+  expect(found({ ...envelope, kind: 'looked', later: nested(20) })).toEqual([
+    `field-too-deep facts[2].later${'.in'.repeat(19)}`,
+  ])
+})
+
 test('unknown fields, settings and hostile texts pass', () => {
   expect(found({ ...envelope, kind: 'looked', later: { a: [1, { b: null }] } })).toEqual([])
   expect(

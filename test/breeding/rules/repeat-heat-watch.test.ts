@@ -1,16 +1,18 @@
-import { describe } from 'vitest'
+import { describe, expect, test } from 'vitest'
 import {
   bar,
   bullService,
   calving,
   cow,
   empty,
+  type Happening,
   heat,
   hold,
   looked,
   loss,
   maiden,
   pregnant,
+  rowAt,
   service,
   suspect,
   table,
@@ -91,4 +93,13 @@ describe('18-24 days after a sure heat that was not served', () => {
     ['a return that was not served', cow(fresh, service(-15), heat(6)), 27, watchHeat],
     ['closing', cow(fresh, heat(50)), 70, '-'],
   ])
+})
+
+test('the days count from the service, or from the heat', () => {
+  const counted = (s: number, ...given: readonly Happening[]) => {
+    const row = rowAt(s, cow(fresh, ...given))
+    return [row?.since, row?.days]
+  }
+  expect(counted(20, service(0))).toEqual(['service', 20])
+  expect(counted(0, heat(-20))).toEqual(['heat', 20])
 })
