@@ -81,11 +81,11 @@ export const served = (days: number): Told => ({
   inseminator: 'AB',
   session: 'morning',
 })
-export const servedByBull = (days: number): Told => ({
+export const servedByBull = (days: number, sire = 'B1'): Told => ({
   kind: 'service',
   date: ago(days),
   natural: true,
-  sire: 'B1',
+  sire,
 })
 export const check = (days: number, result: CheckFact['result'], foetalAge?: number): Told => ({
   kind: 'check',

@@ -1,6 +1,7 @@
 /** The herd of hand-made cases: one farm, four blocks, two sires in the flask, one animal a case. */
 import { dayIso, isoDay, plusDays } from '../../source/breeding/day.ts'
 import { type AnimalRecordFact, type Fact, HERD, type NewFact } from '../../source/breeding/facts.ts'
+import { bullCases } from './bulls.ts'
 import { careCases } from './care.ts'
 import { ago, blocks, CASES_DAY, type Case } from './case.ts'
 import { warningCases } from './warnings.ts'
@@ -10,7 +11,7 @@ import { workCases } from './work.ts'
 const AT = '2026-05-25T09:00:00.000Z'
 const date = ago(150)
 
-export const allCases: readonly Case[] = [...careCases, ...workCases, ...warningCases]
+export const allCases: readonly Case[] = [...careCases, ...workCases, ...warningCases, ...bullCases]
 
 const herdFacts: readonly NewFact[] = [
   {
@@ -46,7 +47,8 @@ const kin: readonly Omit<AnimalRecordFact, 'id' | 'at'>[] = [
   { ...bull('K1', 'sire in the flask', '2014-01-01'), sire: 'K0', dam: 'M1' },
   { ...bull('K2', 'other sire in the flask', '2014-02-01'), sire: 'K0', dam: 'M2' },
   { ...bull('K3', 'grandson of K0', '2018-01-01'), sire: 'P3', dam: 'K9' },
-  { ...bull('B1', 'sweep bull', '2023-01-01') },
+  { ...bull('B1', 'sweep bull', '2023-01-01'), ready: true },
+  { ...bull('B2', 'sweep bull whose cows come back', '2023-02-01'), ready: true },
   {
     about: 'K9',
     date,

@@ -1,4 +1,7 @@
 import { afterEach, expect, test } from 'vitest'
+import { CASES_DAY } from '../../sample-herd/hand-made/case.ts'
+import { caseFacts } from '../../sample-herd/hand-made/herd.ts'
+import { dayIso } from '../../source/breeding/day.ts'
 import { golden } from './support/golden.ts'
 import { at, herd, now } from './support/herd.ts'
 import { closeAll, openOn, type Screen, type Settings } from './support/screen.ts'
@@ -99,6 +102,14 @@ test('services seen and returns: a bull whose cows come back is marked, with how
   expect(beside).toMatch(/5 of 6 services came back\. A sound bull would show that in \d of 100 seasons/)
   expect(beside).toContain('have him checked')
   expect(screen.line('12 Jun')).toContain('50')
+})
+
+test('the hand-made cases have a bull whose cows come back, and one who is sound', async () => {
+  const screen = await open({ columns: 120, rows: 40, now: at('05:15', dayIso(CASES_DAY)) }, caseFacts())
+  expect(screen.line('B2 ')).toMatch(/! 7 of 8 came back/)
+  expect(screen.line('B1 ')).toMatch(/1 of 5 came back/)
+  expect(screen.line('B1 ')).not.toContain('!')
+  await expect(golden(screen)).toMatchFileSnapshot('golden/bulls-cases-120x40.txt')
 })
 
 test('M goes to the move of the bulls, and a number to an animal', async () => {

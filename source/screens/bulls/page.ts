@@ -114,7 +114,7 @@ function nameBits({ name, animal }: BullHere, narrow: boolean, sign: string): Li
   const { record } = animal
   return [
     bit(fill(safeText(animal.number), 7, sign), 'strong'),
-    bit(fill(safeText(record.name ?? ''), breed === 0 ? 10 : 12, sign)),
-    bit(fill(safeText(record.breed ?? ''), breed, sign)),
+    bit(`${fill(safeText(record.name ?? ''), breed === 0 ? 9 : 11, sign)} `),
+    bit(breed === 0 ? '' : `${fill(safeText(record.breed ?? ''), breed - 1, sign)} `),
   ]
 }
