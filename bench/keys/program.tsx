@@ -4,6 +4,7 @@
  * Keys alone are pressed when all is quiet; keys in a row 20 ms apart, as when a key is held down.
  */
 import { EventEmitter } from 'node:events'
+import { readFileSync } from 'node:fs'
 import { setTimeout as pause } from 'node:timers/promises'
 import type { Instance } from 'ink'
 import { dayIso, plusDays } from '../../source/breeding/day.ts'
@@ -158,21 +159,78 @@ async function measured(one: Case, apart: number): Promise<{ took: number[]; wor
   return { took, worked }
 }
 
+/** Milliseconds between keys while the screen is being reckoned. */
+const MEANWHILE = 15
+/** A screen is opened so many times, each time of a herd that nothing is known of yet. */
+const OPENED = 3
+/** Looks for a frame, a millisecond apart or more. */
+const MOST_WAITED = 300
+
+const drawnBy = ({ drawn }: Output): number | undefined => drawn
+
+/**
+ * Keys while what a screen shows is being reckoned, the ones that open it first. Each counts from when it was due: a
+ * step that takes long holds up the key that comes in the middle of it.
+ */
+async function meanwhile(opening: readonly string[], keys: readonly string[]): Promise<(number | null)[]> {
+  const took: (number | null)[] = []
+  for (let round = 0; round < OPENED; round += 1) {
+    const input = new Input()
+    const output = new Output()
+    const { instance, session } = begun(sampleHerd(), input, output)
+    await pause(400)
+    input.send('\r')
+    await pause(400)
+    let due = performance.now()
+    for (let press = 0; press < opening.length || session.reckons; press += 1) {
+      output.drawn = undefined
+      input.send(opening[press] ?? keys[press % keys.length] ?? '')
+      // Two keys may come to the frame that stands already: nothing is drawn then.
+      for (let waited = 0; drawnBy(output) === undefined && waited < MOST_WAITED; waited += 1) await pause(1)
+      const drawn = drawnBy(output)
+      took.push(drawn === undefined ? null : drawn - due)
+      due = performance.now() + MEANWHILE
+      await pause(MEANWHILE)
+    }
+    instance.unmount()
+  }
+  return took
+}
+
+const sampleHerd = (): readonly Fact[] =>
+  (JSON.parse(readFileSync(process.env.SAMPLE_HERD ?? '', 'utf8')) as { facts: Fact[] }).facts
+
 function startProgram(facts: readonly Fact[], input: Input, output: Output): Instance {
+  return begun(facts, input, output).instance
+}
+
+function begun(facts: readonly Fact[], input: Input, output: Output) {
   const session = new Session({
     herd: new Memory(facts),
     now: () => ({ day: benchDay, time: '05:15' }),
     stamp: (newFacts) => asFacts(newFacts, { at: new Date() }),
     by: 'AB',
   })
-  return startScreen({
+  const instance = startScreen({
     session,
     theme: themeFor({ colours: true, ascii: false }),
     stdin: input as never,
     stdout: output as never,
     process: { platform: 'linux', kill: () => {}, once: () => {}, off: () => {}, resized: () => {} },
   })
+  return { instance, session }
 }
+
+const tab = '\t'
+const [up, right, left] = ['\u001b[A', '\u001b[C', '\u001b[D']
+/** Keys that each change what is shown, so that a frame follows. */
+const reckoned = [
+  { what: 'while the season is reckoned', opening: ['g', 's'], keys: [down, up] },
+  { what: 'while its parts are', opening: ['g', 's'], keys: [tab] },
+  { what: 'while a change is tried', opening: ['g', 's', tab, tab, tab, right], keys: [left, right] },
+  { what: 'while bulls are reckoned', opening: ['g', 'b'], keys: [down, up] },
+  { what: 'while the days ahead are', opening: ['g', 'a'], keys: [down, up] },
+]
 
 const results = []
 const wanted = process.argv[2]
@@ -185,4 +243,8 @@ for (const one of cases)
     if (wanted !== undefined && !one.what.includes(wanted)) continue
     results.push({ what: `${one.what}, keys ${how}`, ...(await measured(one, apart)) })
   }
+for (const { what, opening, keys } of reckoned) {
+  if (wanted !== undefined && !what.includes(wanted)) continue
+  results.push({ what, took: await meanwhile(opening, keys), worked: [] })
+}
 process.stdout.write(`${JSON.stringify(results)}\n`)
