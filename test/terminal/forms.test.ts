@@ -174,3 +174,14 @@ for (const [columns, rows] of [
     await screen.press('accept')
     await expect(golden(screen)).toMatchFileSnapshot(`golden/form-${columns}x${rows}.txt`)
   })
+
+test('a note about a row that is done does not hide what was done', async () => {
+  const screen = await openOn(herd(), { now, by: 'MK' })
+  await screen.type('412')
+  await screen.press('usual')
+  await screen.type('412')
+  await screen.press('note')
+  await screen.type('limps')
+  await screen.press('accept')
+  expect(screen.line('412 Buttercup')).toContain('served by AI, S21 conventional')
+})

@@ -267,3 +267,15 @@ test('the screen never grows over its edge, whatever is pressed', async () => {
     expect(screen.output.terminal.buffer.active.baseY).toBe(0)
   }
 })
+
+test('a number that no animal has is not gone on with by the next digit; Backspace mends it', async () => {
+  const screen = await open()
+  await screen.send('999h412h')
+  expect(recorded(screen).map((fact) => fact.about)).toEqual(['cow-412'])
+  await screen.send('1019h')
+  expect(screen.text).toContain('There is no animal 1019.')
+  await screen.press('rub')
+  expect(screen.text).toContain('Number 101▁  101 Erica')
+  await screen.send('h')
+  expect(recorded(screen).map((fact) => fact.about)).toEqual(['cow-412', 'cow-101'])
+})

@@ -47,7 +47,9 @@ export const section = (desk: Desk, by: 1 | -1): Step => ({
 export function digit(desk: Desk, typed: string): Step {
   const place = placeOf(desk)
   if (place.at === 'scanning') return actScanning(desk, place, { is: 'type', digits: typed })
-  const number = (desk.typed + typed).slice(0, LONGEST_NUMBER)
+  // A number that no animal has is not gone on with.
+  const begun = desk.said?.code === 'no-such-number' ? '' : desk.typed
+  const number = (begun + typed).slice(0, LONGEST_NUMBER)
   const found = foundByNumber(desk.book, number)
   const page = found.animal === undefined ? undefined : pointedAt(desk.page, found.animal.id)
   return { desk: { ...desk, typed: number, said: undefined, ...(page === undefined ? {} : { page }) } }

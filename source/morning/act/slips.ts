@@ -59,7 +59,7 @@ export function put(desk: Desk, text: string): Step {
 
 export function rub(desk: Desk): Step {
   const { slip } = desk
-  if (slip === undefined) return { desk: { ...desk, typed: desk.typed.slice(0, -1) } }
+  if (slip === undefined) return { desk: { ...desk, typed: desk.typed.slice(0, -1), said: undefined } }
   if (slip.is === 'form') return withSlip(desk, { ...slip, form: rubIn(slip.form) })
   if ('text' in slip) {
     const text = [...slip.text].slice(0, -1).join('')

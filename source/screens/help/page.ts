@@ -25,6 +25,7 @@ export function helpLines(desk: Desk, cells: number, theme: Theme): readonly Lin
     }
     lines.push([])
   }
+  for (const part of wrap(helpWords.capitals, cells - 2, 2, theme.signs.cut)) lines.push([bit(` ${part}`)])
   for (const part of wrap(helpWords.local, cells - 2, 4, theme.signs.cut)) lines.push([bit(` ${part}`)])
   return lines
 }

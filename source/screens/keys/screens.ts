@@ -70,6 +70,9 @@ const showsMore = (desk: Desk): boolean => {
 }
 const moreLabel = (desk: Desk): string | undefined => (showsMore(desk) ? screenWords.herFacts : undefined)
 
+/** Of a page that is longer than its room. */
+const moreBelow: NonNullable<Binding['label']> = (_desk, view) => (view.furthest > 0 ? screenWords.more : '')
+
 export const screens: Readonly<Record<Place['at'], readonly Binding[]>> = {
   ahead: own(aheadKeys, aboutAnimals),
   season: own(seasonKeys, aboutAnimals),
@@ -135,7 +138,9 @@ export const screens: Readonly<Record<Place['at'], readonly Binding[]>> = {
     ...anywhere.map((binding) => (binding.name === 'back' ? { ...binding, foot: 1 } : binding)),
   ],
   help: [
-    ...movingWithin,
+    ...movingWithin.map(
+      (binding): Binding => (binding.name === 'down' ? { ...binding, foot: 3, label: moreBelow } : binding),
+    ),
     plain('back', ['esc', '?', 'enter'], { do: 'back' }, { foot: 1 }),
     plain('quit', ['q'], { do: 'leave', how: 'quit' }, { foot: 2 }),
   ],

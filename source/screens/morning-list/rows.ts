@@ -179,7 +179,9 @@ function doneCells(row: Row, { book, unsettled, day, by, theme, columns }: Drawi
     ...settled,
     ...(unsettled as readonly AnimalFact[]).filter((fact) => fact.about === row.animal),
   ]
-  const fact = facts.findLast((one) => one.date === date)
+  const today = facts.filter((one) => one.date === date)
+  // A note does not hide what was done.
+  const fact = today.findLast(({ kind }) => kind !== 'note') ?? today.at(-1)
   const cells = columns.why + columns.when + columns.last + 2
   return [
     bit(
