@@ -31,11 +31,11 @@ export interface Service {
 
 /** Heat records and services, each at most one day after the one before. */
 export interface Heat {
-  /** Day and minute of the first record. */
+  /** Day and minute of the first sure record; of a heat that is suspect in all its records of the first. */
   readonly day: Day
   readonly minute: Minute
   readonly time: TimeOfDay | undefined
-  /** How it was seen; undefined where the first record is a service. */
+  /** How it was seen then; undefined where that record is a service. */
   readonly how: HeatSource | undefined
   /** Sure unless all its records are suspect; a service is a sure record. */
   readonly sure: boolean
@@ -178,6 +178,9 @@ function joinHeat(
     cycle.heats.push(heat)
   } else {
     heat.lastDay = day
+    // Rubbed paint goes before standing heat: the hours run from what is sure.
+    if (sure && !heat.sure && fact.kind === 'heat')
+      Object.assign(heat, { day, minute, time: fact.time, how: fact.how })
     heat.sure ||= sure
     if (sure) heat.sureOn ??= day
   }

@@ -19,7 +19,7 @@ export interface Conception {
   readonly service: Service | undefined
   /** Code of the sire or bull, where one is known. */
   readonly sire: string | undefined
-  /** A bull period begun after the AI service fits too. */
+  /** A bull was with her after the AI service too, and his time fits as well. */
   readonly aiOrBull: boolean
   readonly basis: ConceptionBasis
 }
@@ -110,7 +110,7 @@ export function conceptionOf(
   const counted = services.findLast((service) => countsFor(check, service, policy))
   const service = counted ?? services.findLast((one) => check.day - one.day >= YOUNGEST_PREGNANCY)
   if (service !== undefined) {
-    const bullToo = begun.some((period) => period.from > service.day)
+    const bullToo = begun.some((period) => isAfter(period, service.day, check.day))
     return byService(service, counted === undefined ? 'older-service' : 'counted-service', bullToo)
   }
   const period = begun.at(-1)
@@ -135,7 +135,7 @@ function byAge(
     return byService(
       nearest,
       'foetal-age',
-      bulls.some((period) => period.from > from && holds(period)),
+      bulls.some((period) => isAfter(period, from, checked) && holds(period)),
     )
   }
   const period = leastOf(bulls.filter(holds), ({ from, to }) =>
@@ -165,6 +165,9 @@ const byService = (service: Service, basis: ConceptionBasis, bullToo: boolean): 
   aiOrBull: bullToo && service.ai,
   basis,
 })
+
+/** Whether a bull was with her on a day after a service, whether he came after it or stayed. */
+const isAfter = ({ to }: BullPeriod, service: Day, checked: Day): boolean => (to ?? checked) > service
 
 const isThere = ({ from, to }: BullPeriod, day: Day): boolean =>
   from <= day && (to === undefined || to >= day)

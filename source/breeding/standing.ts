@@ -232,11 +232,10 @@ function dueDay(book: HerdBook, pregnancy: Pregnancy | undefined, parity: number
 export const daysCalved = (standing: Standing, day: Day = standing.today): number | undefined =>
   standing.waitFrom === undefined ? undefined : day - standing.waitFrom
 
-/** Whether she has calved at least so many days; maidens pass, a cow without a calving date does not. */
+/** Whether she has calved at least so many days; maidens pass but after a late loss, a cow without a date does not. */
 export function calvedAtLeast(standing: Standing, days: number, day: Day = standing.today): boolean {
-  if (standing.maiden) return true
   const calved = daysCalved(standing, day)
-  return calved !== undefined && calved >= days
+  return calved === undefined ? standing.maiden : calved >= days
 }
 
 /** Her latest heat where it has no service and is dated today or yesterday. */

@@ -131,7 +131,7 @@ export const reasonWords: Readonly<Record<Reason, CodeWords>> = {
   due: {
     phrase: 'old enough to check',
     sentence: () =>
-      'Her last service is old enough for a check by the herd’s method, and she was not seen again.',
+      'Her last service, or her time with a bull, is old enough for a check, and she was not seen on heat since.',
   },
   unsure: {
     phrase: 'last check unsure',
@@ -155,7 +155,7 @@ export const reasonWords: Readonly<Record<Reason, CodeWords>> = {
   chances: {
     phrase: 'chances used',
     sentence: (policy) =>
-      `Her ${policy.chances} chances by AI are used and she came back: the sweep bull is next.`,
+      `Her ${policy.chances} chances by AI are used and she is not in calf: the sweep bull is next. Where none is planned: another block, cull, or more chances in Set-up.`,
   },
   'by-hand': { phrase: 'left to the bull', sentence: () => 'You left her to the bull this season.' },
   late: {
@@ -202,7 +202,7 @@ export const warningWords: Readonly<Record<Warning, CodeWords>> = {
   'late-return': {
     phrase: 'late return',
     sentence: () =>
-      'She was served before and nobody has checked her. Of cows that come back 25 days or more after a service one in five is in calf: scan first if it can be had.',
+      'She was served before, or was with a bull, and nobody has checked her. Of cows that come back 25 days or more after a service one in five is in calf: scan first if it can be had.',
   },
   unsure: {
     phrase: 'check unsure',

@@ -28,7 +28,7 @@ const heatsOf = (one: Animal, s: number): string[] =>
     ].join(' '),
   )
 
-describe('records at most one day apart are one heat, dated by the first', () => {
+describe('records at most one day apart are one heat, dated by the first sure one', () => {
   test.each([
     ['same day', cow(heat(3), heat(3)), ['3 sure']],
     ['1 day apart', cow(heat(3), heat(4)), ['3 sure']],
@@ -44,10 +44,13 @@ describe('records at most one day apart are one heat, dated by the first', () =>
     ['the bull twice', cow(bullService(4), bullService(4)), ['4 sure bull 4']],
     ['suspect', cow(suspect(3)), ['3 suspect']],
     ['suspect twice', cow(suspect(3), suspect(4)), ['3 suspect']],
-    ['suspect, then sure', cow(suspect(3), heat(4)), ['3 sure']],
+    ['suspect, then sure', cow(suspect(3), heat(4)), ['4 sure']],
+    ['suspect twice, then sure', cow(suspect(3), suspect(4), heat(5)), ['5 sure']],
+    ['suspect, then sure twice', cow(suspect(3), heat(4), heat(5)), ['4 sure']],
+    ['suspect, served, then sure', cow(suspect(3), service(4), heat(5)), ['3 sure AI 4']],
     ['sure, then suspect', cow(heat(3), suspect(4)), ['3 sure']],
     ['suspect, then served', cow(suspect(3), service(4)), ['3 sure AI 4']],
-    ['told in another order', cow(heat(4), suspect(3)), ['3 sure']],
+    ['told in another order', cow(heat(4), suspect(3)), ['4 sure']],
   ])('%s', (_, one, expected) => {
     expect(heatsOf(one, 20)).toEqual(expected)
   })

@@ -113,9 +113,9 @@ const meetings: readonly (readonly [readonly Section[], what: string, Animal, s:
   [['pregnancy-check', 'sweep-bull'], 'old enough in the bull weeks', cow(fresh, service(10)), 50],
   [
     ['pregnancy-check', 'no-heat-seen'],
-    'a hard calving, served before the season',
-    cow(calving(-90, { ease: 5 }), service(-50)),
-    -15,
+    'checked unsure, a heat since, none for 24 days',
+    cow(fresh, unsure(-30), heat(-20)),
+    25,
   ],
   [
     ['pregnancy-check', 'heat-record'],
@@ -181,7 +181,7 @@ describe('with a scanning visit ahead the check does not stand, and what comes a
   const scans = [60]
   test.each([
     ['the sweep bull', cow(fresh, service(10)), 50, 'sweep-bull'],
-    ['no heat seen', cow(calving(-90, { ease: 5 }), service(-50)), -15, 'no-heat-seen'],
+    ['no heat seen', cow(fresh, unsure(-30), heat(-20)), 25, 'no-heat-seen'],
     ['heat record', cow(calving(-200), service(-60)), -28, 'heat-record'],
     ['nothing', cow(fresh, service(0)), 35, undefined],
   ])('%s', (_, one, s, expected) => {

@@ -110,7 +110,7 @@ describe('an age, and what was with her', () => {
       'the bull from the day of the service on',
       cow(fresh, service(20), withBull(20), aged(60, 40)),
       61,
-      '20 S1',
+      '20 S1 AI or bull',
       noBull,
     ],
     [
@@ -380,7 +380,7 @@ describe('without an age', () => {
   ])
 })
 
-describe('AI or bull: a bull period begun after the AI service fits too', () => {
+describe('AI or bull: a bull was with her after the AI service, and his time fits too', () => {
   table([
     ['without an age, 24 days of the bull', cow(fresh, service(30), pregnant(66)), 67, '30 S1 AI or bull'],
     ['without an age, 23 days of the bull', cow(fresh, service(30), pregnant(65)), 66, '30 S1'],
@@ -396,9 +396,32 @@ describe('AI or bull: a bull period begun after the AI service fits too', () => 
       'a period begun on the day of the service',
       cow(fresh, withBull(20), service(20), pregnant(60)),
       61,
+      '20 S1 AI or bull',
+    ],
+    [
+      'he came before the service, and stayed',
+      cow(fresh, withBull(10), service(20), pregnant(60)),
+      61,
+      '20 S1 AI or bull',
+    ],
+    [
+      'he stayed to the day after it',
+      cow(fresh, withBull(10), fromBull(21), service(20), pregnant(60)),
+      61,
+      '20 S1 AI or bull',
+    ],
+    [
+      'he left on the day of the service',
+      cow(fresh, withBull(10), fromBull(20), service(20), pregnant(60)),
+      61,
       '20 S1',
     ],
-    ['a period begun before the service', cow(fresh, withBull(10), service(20), pregnant(60)), 61, '20 S1'],
+    [
+      'he stayed, by foetal age',
+      cow(fresh, withBull(10), service(20), pregnant(60, { foetalAge: 38 })),
+      61,
+      '20 S1 AI or bull',
+    ],
     [
       'after a bull’s service it is the bull',
       cow(fresh, bullService(30, { sire: 'B1' }), pregnant(100)),

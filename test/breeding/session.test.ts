@@ -133,11 +133,13 @@ test('an onset at the next milking is served like any heat', () => {
   expect(session(onset(10, { time: '14:00' }), 10, {})).toBe('evening')
 })
 
-test('the moment is that of the first record of the heat', () => {
+test('the moment is that of the first sure record of the heat', () => {
   const twice = cow(fresh, suspect(9, { time: '16:00' }), heat(10, { time: '06:00' }))
-  expect(rowAt(10, twice)?.session).toBe('morning')
+  expect(rowAt(10, twice)?.session).toBe('evening')
+  const sureTwice = cow(fresh, heat(9, { time: '16:00' }), heat(10, { time: '06:00' }))
+  expect(rowAt(10, sureTwice)?.session).toBe('morning')
   const sameDay = cow(fresh, heat(10, { time: '16:00' }), suspect(10, { time: '06:00' }))
-  expect(rowAt(10, sameDay)?.session).toBe('evening')
+  expect(rowAt(10, sameDay)?.session).toBe('next-morning')
 })
 
 describe('a fixed-time service', () => {

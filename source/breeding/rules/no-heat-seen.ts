@@ -1,5 +1,6 @@
 /** Section 7, No heat seen: for the vet. Not a diagnosis; in housed herds most are missed heats. */
 import { hardCalving } from '../cycle.ts'
+import { maybeByBull } from '../maybe-by-bull.ts'
 import type { Policy } from '../policy.ts'
 import { calvedAtLeast, checkedEmpty, daysCalved, mayBeServed, returned, type Standing } from '../standing.ts'
 import { concernsBreeding, fitting, type Rule, sinceCalving, sureHeatSince } from './placement.ts'
@@ -17,12 +18,11 @@ export const noHeatSeen: Rule = (standing, { policy }) => {
   if (!concernsBreeding(standing) || standing.inCalf || s === undefined) return undefined
   if (phase !== 'before' && phase !== 'ai') return undefined
   if (standing.examinedOn !== undefined && today - standing.examinedOn <= EXAMINED_DAYS) return undefined
-  const open = !maybeInCalf(standing, policy.watchFrom)
+  if (maybeInCalf(standing, policy)) return undefined
   const reasons = fitting([
     [
       'cycling-not-seen',
-      open &&
-        standing.chancesUsed === 0 &&
+      standing.chancesUsed === 0 &&
         !cyclingSeen(standing) &&
         (phase === 'before' ? s >= -14 && calvedAtLeast(standing, 30) : calvedAtLeast(standing, 60)),
     ],
@@ -30,7 +30,6 @@ export const noHeatSeen: Rule = (standing, { policy }) => {
       'no-heat-24-days',
       phase === 'ai' &&
         s >= 21 &&
-        open &&
         (standing.chancesUsed === 0 || secondIsAwaited(standing, policy)) &&
         calvedAtLeast(standing, policy.calvedToServe) &&
         !sureHeatSince(standing, today - HEAT_DAYS),
@@ -55,14 +54,15 @@ export function cyclingSeen(standing: Standing): boolean {
 }
 
 /**
- * Served and neither back nor checked empty, or checked unsure and not seen since: she may be in calf, and the vet's
- * treatment would end it.
+ * Served and neither back nor checked empty, checked unsure and not seen since, or with a bull and neither: she may be
+ * in calf, and the vet's treatment would end it.
  */
-function maybeInCalf(standing: Standing, watchFrom: number): boolean {
-  const served = standing.lastService !== undefined && !returned(standing, watchFrom)
+function maybeInCalf(standing: Standing, policy: Policy): boolean {
+  const served = standing.lastService !== undefined && !returned(standing, policy.watchFrom)
   const check = standing.lastCheck
   const unsure = check?.fact.result === 'unsure' && !sureHeatSince(standing, check.day + 1)
-  return unsure || (served && !checkedEmpty(standing))
+  const byBull = maybeByBull(standing, policy.finalCheckDays) !== undefined
+  return unsure || byBull || (served && !checkedEmpty(standing))
 }
 
 /** A chance is left to a cow that came back or lost her calf, and her next heat does not come. */

@@ -61,9 +61,9 @@ export const sinceLoss = (standing: Standing): SinceDays =>
 export const sinceCalving = (standing: Standing): SinceDays =>
   standing.waitSince === undefined ? sinceNothing : { since: standing.waitSince, days: daysCalved(standing) }
 
-/** Day on which she has calved 42 days, as a season day; undefined for maidens and unknown calvings. */
+/** Day on which she has calved 42 days, as a season day; undefined where she waits for nothing known. */
 export const seasonDayReady = (standing: Standing, calvedToServe: number): number | undefined =>
-  standing.maiden || standing.waitFrom === undefined || standing.season === undefined
+  standing.waitFrom === undefined || standing.season === undefined
     ? undefined
     : standing.waitFrom + calvedToServe - standing.season.matingStart
 

@@ -1,5 +1,6 @@
 /** Section 5, Pregnancy check: in every phase, oldest first. */
 import type { Day } from '../day.ts'
+import { maybeByBull } from '../maybe-by-bull.ts'
 import { checkCountsFrom } from '../pregnancy.ts'
 import { dayOfSeason, type Season } from '../season.ts'
 import { calvedAtLeast, oldEnoughToServe, returned, type Standing, unchecked } from '../standing.ts'
@@ -25,7 +26,7 @@ export const pregnancyCheck: Rule = (standing, setting) => {
   if (!concernsBreeding(standing)) return undefined
   const due = dueForCheck(standing, setting)
   const reasons = fitting([
-    ['due', due],
+    ['due', due || dueAfterBull(standing, setting)],
     ['unsure', unsureLongEnough(standing, setting)],
     ['heat-in-calf', heatInCalf(standing)],
     ['served-in-calf', servedInCalf(standing) && oldEnough(standing, setting)],
@@ -59,6 +60,16 @@ function dueForCheck(standing: Standing, setting: RuleSetting): boolean {
   if (standing.inCalf || !unchecked(standing) || season === undefined || s === undefined) return false
   const afterBull = s > season.bullEnd
   return (afterBull || !returned(standing, setting.policy.watchFrom)) && oldEnough(standing, setting)
+}
+
+/**
+ * With a bull, by her own facts, and nothing heard of her since: she may be in calf though nobody saw her served. In
+ * the bull weeks and after them the final check finds her.
+ */
+function dueAfterBull(standing: Standing, { policy }: RuleSetting): boolean {
+  if (standing.phase === 'bull' || standing.phase === 'closing') return false
+  const period = maybeByBull(standing, policy.finalCheckDays)
+  return period?.to !== undefined && standing.today - period.to >= policy.finalCheckDays
 }
 
 /** Her last service is old enough for the herd's method, and she for the method. */

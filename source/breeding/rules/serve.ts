@@ -1,4 +1,6 @@
 /** Sections 2 and 3, Serve and Second service: on heat, or a fixed-time service planned for today. */
+import { maybeByBull } from '../maybe-by-bull.ts'
+import type { Policy } from '../policy.ts'
 import { fixedServing, outsideHours, type Serving, servingOf } from '../session.ts'
 import {
   calvedAtLeast,
@@ -39,11 +41,13 @@ export const secondService: Rule = (standing, setting) =>
     : undefined
 
 /** Back so late, and unchecked, that she may be in calf all the same: a scan first if it can be had. */
-function lateReturn(standing: Standing): boolean {
+function lateReturn(standing: Standing, policy: Policy): boolean {
   // A planned service is no return: she may be in calf whenever she was served before and nobody has looked.
   const open = onHeat(standing) ? LATE_RETURN : 1
   const days = daysSinceService(standing)
-  return days !== undefined && days >= open && unchecked(standing)
+  const served = days !== undefined && days >= open && unchecked(standing)
+  const withBull = maybeByBull(standing, policy.finalCheckDays)?.from
+  return served || (withBull !== undefined && (heatOfNow(standing)?.day ?? standing.today) - withBull >= open)
 }
 
 function placeForService(
@@ -70,7 +74,7 @@ function placeForService(
     reasons,
     warnings: holding([
       ['suspect', heat?.sure === false],
-      ['late-return', lateReturn(standing)],
+      ['late-return', lateReturn(standing, policy)],
       ['unsure', standing.lastCheck?.fact.result === 'unsure'],
       ['outside-hours', outsideHours(serving, policy.servingTime)],
     ]),

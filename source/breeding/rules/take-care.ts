@@ -83,14 +83,10 @@ function servingDecisions(standing: Standing, { policy }: RuleSetting) {
     mayBeServed(standing, policy.chances)
   if (!asked) return []
   const calved = daysCalved(standing)
-  const cow = !standing.maiden
   return [
-    ['calving-unknown', cow && calved === undefined],
-    ['calved-under-30', cow && calved !== undefined && calved < policy.calvedNever],
-    [
-      'calved-30-41',
-      cow && calved !== undefined && calved >= policy.calvedNever && calved < policy.calvedToServe,
-    ],
+    ['calving-unknown', !standing.maiden && calved === undefined],
+    ['calved-under-30', calved !== undefined && calved < policy.calvedNever],
+    ['calved-30-41', calved !== undefined && calved >= policy.calvedNever && calved < policy.calvedToServe],
     ['short-interval', isShort(daysSinceService(standing), policy)],
     ['hold', standing.onHold],
   ] as const

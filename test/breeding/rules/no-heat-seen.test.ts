@@ -6,6 +6,7 @@ import {
   cow,
   empty,
   examined,
+  fromBull,
   heat,
   hold,
   listAt,
@@ -18,6 +19,7 @@ import {
   table,
   toBull,
   unsure,
+  withBull,
 } from '../support.ts'
 
 const row = 'no-heat-seen: cycling-not-seen'
@@ -128,6 +130,41 @@ describe('empty: checked empty, may be served, no sure heat since', () => {
     ['left to the bull', cow(...found, toBull(22)), 23, 'sweep-bull: by-hand'],
     ['bull weeks', cow(...found), 42, 'sweep-bull: window'],
     ['before mating', cow(calving(-140), service(-100), empty(-60)), -20, '-'],
+  ])
+})
+
+describe('with a bull: she may be in calf, and treatment would end it', () => {
+  const since = [withBull(-30), fromBull(-15)]
+  table([
+    ['he is there', cow(calving(-100), withBull(-30)), 10, '-'],
+    ['he has left', cow(calving(-100), ...since), 26, '-'],
+    ['once a check finds his calf she is checked', cow(calving(-100), ...since), 27, 'pregnancy-check: due'],
+    ['empty before that', cow(calving(-100), service(-30), ...since, empty(8), examined(-60)), 10, '-'],
+    [
+      'found empty',
+      cow(calving(-100), ...since, empty(27)),
+      28,
+      'no-heat-seen: cycling-not-seen no-heat-24-days',
+    ],
+    [
+      'a hard calving',
+      cow(calving(-100, { ease: 5 }), withBull(-60), fromBull(-50)),
+      -28,
+      'heat-record: none-seen',
+    ],
+    [
+      'calved since',
+      cow(withBull(-150), fromBull(-110), calving(-100)),
+      10,
+      'no-heat-seen: cycling-not-seen',
+    ],
+    [
+      'so long ago that it were born',
+      maiden(withBull(-340), fromBull(-301)),
+      0,
+      'no-heat-seen: cycling-not-seen',
+    ],
+    ['300 days ago', maiden(withBull(-340), fromBull(-300)), 0, 'pregnancy-check: due'],
   ])
 })
 

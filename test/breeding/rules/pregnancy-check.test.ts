@@ -1,6 +1,7 @@
 import { describe, expect, test } from 'vitest'
 import {
   bar,
+  block,
   bullService,
   calving,
   cow,
@@ -120,6 +121,30 @@ describe('due: unchecked and not returned', () => {
     ['a bull service is a service', cow(fresh, service(0), bullService(50)), 80, due],
     ['closed', cow(fresh, bullService(140)), 170, 'pregnancy-check: due final'],
     ['before the next season', cow(calving(-200), service(-60)), -30, due],
+  ])
+})
+
+describe('due: with a bull by her own facts, 42 days after he left', () => {
+  const since = [withBull(-60), fromBull(-40)]
+  const autumn = { seasons: [{}, { block: 'autumn', matingStart: on(203) }] }
+  table([
+    ['41 days', cow(fresh, ...since, examined(0)), 1, '-'],
+    ['42 days', cow(fresh, ...since, examined(0)), 2, 'pregnancy-check: due'],
+    ['before mating', cow(calving(-120), withBull(-100), fromBull(-77)), -35, 'pregnancy-check: due'],
+    ['he is still there', cow(fresh, withBull(-60), examined(0)), 2, '-'],
+    ['a heat since', cow(fresh, ...since, heat(-5), examined(0)), 2, '-'],
+    ['found empty since', cow(fresh, ...since, empty(2), examined(0)), 3, '-'],
+    ['found in calf', cow(fresh, ...since, pregnant(2), examined(0)), 3, '-'],
+    ['bull weeks', cow(fresh, withBull(-20), fromBull(2)), 44, 'sweep-bull: window'],
+    ['closing weeks', cow(fresh, withBull(42), fromBull(55)), 100, '-'],
+    [
+      'moved to the autumn before her final check',
+      cow(fresh, withBull(42), fromBull(63), block(64, 'autumn')),
+      105,
+      'pregnancy-check: due',
+      autumn,
+    ],
+    ['the day before', cow(fresh, withBull(42), fromBull(63), block(64, 'autumn')), 104, '-', autumn],
   ])
 })
 

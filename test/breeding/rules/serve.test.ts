@@ -5,6 +5,8 @@ import {
   calving,
   cow,
   empty,
+  examined,
+  fromBull,
   heat,
   hold,
   loss,
@@ -17,6 +19,7 @@ import {
   toBull,
   unbar,
   unsure,
+  withBull,
 } from '../support.ts'
 
 const serve = 'serve: on-heat'
@@ -30,6 +33,9 @@ describe('Serve: on heat today or yesterday', () => {
     ['two days ago', cow(fresh, heat(8)), 10, 'take-care: unserved-heat'],
     ['suspect', cow(fresh, suspect(10)), 10, 'serve: on-heat (suspect)'],
     ['suspect, then sure within a day', cow(fresh, suspect(9), heat(10)), 10, serve],
+    ['suspect for two days, then sure', cow(fresh, suspect(8), suspect(9), heat(10)), 10, serve],
+    ['suspect two days ago, sure yesterday', cow(fresh, suspect(8), heat(9)), 10, serve],
+    ['suspect yesterday and the day before', cow(fresh, suspect(8), suspect(9), examined(0)), 10, '-'],
     ['a maiden', maiden(heat(10)), 10, serve],
     ['a maiden not ready', maiden({ ready: false }, heat(10)), 10, '-'],
     ['barred', cow(fresh, bar(0), heat(10)), 10, '-'],
@@ -62,7 +68,9 @@ describe('Serve: calved 42 days or more', () => {
       'take-care: calved-30-41',
     ],
     ['an early loss does not', cow(fresh, service(-45), loss(-10), heat(10)), 10, serve],
-    ['a maiden after a late loss passes', maiden(service(-130), loss(-5), heat(10)), 10, serve],
+    ['a maiden’s too', maiden(service(-130), loss(-5), heat(10)), 10, 'take-care: calved-under-30'],
+    ['a maiden’s, 42 days later', maiden(service(-152), loss(-32), heat(10)), 10, serve],
+    ['a maiden’s early loss does not', maiden(service(-124), loss(-5), heat(10)), 10, serve],
   ])
 })
 
@@ -131,6 +139,25 @@ describe('Second service: days after the last service', () => {
     ['suspect', cow(fresh, service(0), suspect(20)), 20, 'second-service: on-heat (suspect)'],
     ['none since a loss', cow(fresh, service(-30), loss(0), heat(20)), 20, second],
     ['yesterday, day 17 then', back(17), 18, 'take-care: short-interval > repeat-heat-watch'],
+  ])
+})
+
+describe('with a bull before, and nobody has looked since', () => {
+  const late = 'serve: on-heat (late-return)'
+  const stayed = [withBull(-40), fromBull(-20)]
+  table([
+    ['on heat', cow(fresh, ...stayed, heat(10)), 10, late],
+    ['on heat yesterday', cow(fresh, ...stayed, heat(9)), 10, late],
+    ['24 days after he came', cow(fresh, withBull(-14), fromBull(5), heat(10)), 10, serve],
+    ['25 days after he came', cow(fresh, withBull(-15), fromBull(5), heat(10)), 10, late],
+    ['a heat after he left', cow(fresh, ...stayed, heat(-11), heat(10)), 10, serve],
+    ['a suspect one', cow(fresh, ...stayed, suspect(-11), heat(10)), 10, late],
+    ['a heat while he was there', cow(fresh, ...stayed, heat(-25), heat(10)), 10, late],
+    ['empty 42 days after he left', cow(fresh, withBull(-55), fromBull(-40), empty(2), heat(10)), 10, serve],
+    ['empty too soon', cow(fresh, withBull(-55), fromBull(-39), empty(2), heat(10)), 10, late],
+    ['calved since', cow(withBull(-200), fromBull(-100), fresh, heat(10)), 10, serve],
+    ['left open over a calving: forgotten', cow(withBull(-200), fresh, heat(10)), 10, serve],
+    ['by the clock', cow(fresh, ...stayed, planned(0, 10)), 10, 'serve: fixed-time (late-return)'],
   ])
 })
 
