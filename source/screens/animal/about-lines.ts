@@ -14,6 +14,7 @@ import { notOnListSentence } from '../../words/not-on-list.ts'
 import { safeText } from '../../words/safe.ts'
 import { strawCalf, strawReason } from '../../words/straws.ts'
 import { bit, type Line } from '../line.tsx'
+import { parted } from '../text.ts'
 import type { Tone } from '../theme.ts'
 import { animalWords } from '../words/animal.ts'
 import { type About, paragraph } from './about.ts'
@@ -56,7 +57,7 @@ function whySentences({ row, desk, standing, theme }: About): readonly { text: s
   ]
 }
 
-export const whyLines = (about: About): Line[] =>
+export const whyLines = (about: About): readonly Line[] =>
   whySentences(about).flatMap(({ text, tone }) => paragraph(about, text, tone))
 
 /** The same on few lines: warnings first where not all fits. */
@@ -90,7 +91,7 @@ export function standingLines(about: About): Line[] {
     )
   const chance = chanceInCalf(standing, desk.book, ratesOfPolicy(policy))
   if (chance !== undefined && !standing.inCalf) said.push(animalWords.chanceInCalf(chance))
-  const lines = said.length === 0 ? [] : paragraph(about, `${said.join(', ')}.`)
+  const lines = said.length === 0 ? [] : [...paragraph(about, `${said.join(', ')}.`)]
   if (standing.due !== undefined) lines.push(...paragraph(about, dueWords(standing.due, standing.dryOff)))
   const next = nextReturn(standing, policy)
   if (next !== undefined && standing.lastService !== undefined)
@@ -130,22 +131,18 @@ export function strawLines(about: About): Line[] {
 }
 
 /** The cautions of her section in full. */
-export const cautionLines = (about: About): Line[] =>
+export const cautionLines = (about: About): readonly Line[] =>
   about.row === undefined
     ? []
     : cautionsOf[about.row.section].flatMap((name) => paragraph(about, cautions[name].full, 'faint'))
 
-/** The whole column: parts with a blank line between them. */
-export function aboutLines(about: About): readonly Line[] {
-  const parts = [
+/** The whole column. */
+export const aboutLines = (about: About): readonly Line[] =>
+  parted([
     titleLines(about),
     whyLines(about),
     [...cycleRuler(about), ...standingLines(about)],
     strawLines(about),
     cycleLines(about, 8),
     cautionLines(about),
-  ]
-  return parts
-    .filter((part) => part.length > 0)
-    .flatMap((part, index) => (index === 0 ? part : [[], ...part]))
-}
+  ])

@@ -2,7 +2,7 @@
 import type { HerdBook } from '../../breeding/book.ts'
 import { type Day, dayIso } from '../../breeding/day.ts'
 import type { AnimalFact, Fact } from '../../breeding/facts.ts'
-import type { MorningList, Row } from '../../breeding/list.ts'
+import type { Row } from '../../breeding/list.ts'
 import type { Item } from '../../morning/page.ts'
 import { informs } from '../../morning/page.ts'
 import { cautions, cautionsOf } from '../../words/cautions.ts'
@@ -15,61 +15,10 @@ import { MARGIN, margin, ruled } from '../ruled.ts'
 import type { Theme, Tone } from '../theme.ts'
 import { cut, fill, widthOf } from '../width.ts'
 import { lastWords, screenWords, whenWords } from '../words/screen.ts'
-
-/** Cells of the columns of a row on a page of some width. */
-export interface Columns {
-  readonly number: number
-  readonly name: number
-  readonly why: number
-  readonly when: number
-  readonly last: number
-}
+import type { Columns } from './columns.ts'
 
 /** Cells that a reason keeps beside its warnings. */
 const LEAST_REASON = 8
-/** Narrower than this there is no room for names. */
-const NAMES_FROM = 70
-/** Cells that reason and warnings keep before a name is given more than SHORT_NAME. */
-const LEAST_WHY = 28
-const SHORT_NAME = 10
-const LONGEST = { number: 8, name: 16, when: 14, last: 13 } as const
-
-/** Cells of the longest text in each column of a page. */
-export type Contents = Omit<Columns, 'why'>
-
-/**
- * Columns for a page: as wide as what stands in them, so that names are whole where there is room.
- *
- * @param contents of the page, see contentsOf
- * @example columnsFor(80, { number: 3, name: 12, when: 12, last: 12 }) // { number: 4, name: 12, when: 12, last: 12, why: 31 }
- */
-export function columnsFor(cells: number, contents: Contents): Columns {
-  const number = Math.min(LONGEST.number, Math.max(4, contents.number))
-  const when = Math.min(LONGEST.when, contents.when)
-  const last = Math.min(LONGEST.last, contents.last)
-  const gaps = cells < NAMES_FROM ? 3 : 4
-  const left = cells - MARGIN - number - when - last - gaps
-  const roomForName = Math.max(SHORT_NAME, left - LEAST_WHY)
-  const name = cells < NAMES_FROM ? 0 : Math.min(LONGEST.name, contents.name, roomForName)
-  return { number, name, when, last, why: Math.max(8, left - name) }
-}
-
-const known = new WeakMap<MorningList, Contents>()
-
-/** What stands in the columns of a list; found once for each. */
-export function contentsOf(list: MorningList, book: HerdBook): Contents {
-  const found = known.get(list)
-  if (found !== undefined) return found
-  const made = { number: 0, name: 0, when: 0, last: 0 }
-  for (const row of list.rows) {
-    made.number = Math.max(made.number, widthOf(row.number))
-    made.name = Math.max(made.name, widthOf(safeText(book.animals.get(row.animal)?.record.name ?? '')))
-    made.when = Math.max(made.when, widthOf(whenWords(row)))
-    made.last = Math.max(made.last, widthOf(lastWords(row)))
-  }
-  known.set(list, made)
-  return made
-}
 
 /** What the lines are drawn from. */
 export interface Drawing {
