@@ -1,7 +1,7 @@
 /** Where an action leads. */
 import type { NewFact } from '../breeding/facts.ts'
 import type { Desk } from './desk.ts'
-import type { Message } from './message.ts'
+import { because, type Message } from './message.ts'
 
 /** `quit-unsaved`: the user has been told what is not saved. */
 export type Leave = 'quit' | 'quit-unsaved' | 'interrupt' | 'suspend'
@@ -29,4 +29,9 @@ export function recording(
 /** Asks before facts are recorded; `said` is said once they are. */
 export const asking = (desk: Desk, code: string, facts: readonly NewFact[], said: Message): Step => ({
   desk: { ...desk, said: undefined, slip: { is: 'question', code, facts, said } },
+})
+
+/** Nothing is done, and why. */
+export const refused = (desk: Desk, code: string, values?: Message['values']): Step => ({
+  desk: { ...desk, said: because(code, values) },
 })

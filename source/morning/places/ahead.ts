@@ -5,9 +5,8 @@ import { HERD, type NewFact, type SeasonFact } from '../../breeding/facts.ts'
 import { PRE_MATING, type Season, seasonDay } from '../../breeding/season.ts'
 import { type AheadLine, aheadLines, plannedVisits, readyOn } from '../ahead.ts'
 import { type Desk, withDay } from '../desk.ts'
-import { because, type Message } from '../message.ts'
 import type { AheadPlace } from '../place.ts'
-import { asking, type Step } from '../step.ts'
+import { asking, refused, type Step } from '../step.ts'
 import { withPlace } from './with-place.ts'
 
 /** What can be done here besides moving about. */
@@ -70,10 +69,6 @@ export function actAhead(desk: Desk, place: AheadPlace, act: AheadAct): Step {
       return line.is === 'visit' ? cancel(desk, line.block, line.day) : refused(desk, 'point-at-visit')
   }
 }
-
-const refused = (desk: Desk, code: string, values?: Message['values']): Step => ({
-  desk: { ...desk, said: because(code, values) },
-})
 
 /** Asks whether a visit is to be planned on a day; in the place of others where it is moved. */
 function plan(desk: Desk, place: AheadPlace, day: Day, instead: readonly Day[]): Step {

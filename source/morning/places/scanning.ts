@@ -1,25 +1,18 @@
 /** The scanning visit: what its keys do. A number, a result, an age where there is one, Enter: and it is recorded. */
 
-import { type Day, dayIso, isoDay, plusDays } from '../../breeding/day.ts'
-import {
-  type CheckFact,
-  type CheckResult,
-  type CorrectionFact,
-  HERD,
-  type KeptResultFact,
-  type NewFact,
-} from '../../breeding/facts.ts'
+import { type Day, isoDay, plusDays } from '../../breeding/day.ts'
+import type { CheckFact, CheckResult, CorrectionFact, KeptResultFact, NewFact } from '../../breeding/facts.ts'
 import { bookNow } from '../book-now.ts'
 import type { Desk } from '../desk.ts'
 import { checkMethods } from '../forms/check.ts'
-import { known as given } from '../forms/reader.ts'
 import { voiding } from '../history.ts'
 import { because, type Message } from '../message.ts'
 import type { ScanEntry, ScanningPlace } from '../place.ts'
 import { ageIsOdd, type Judged, judged, neverRecorded } from '../scanning/judged.ts'
+import { keep, keptIn, sameResult } from '../scanning/kept.ts'
 import { scanLines, visitOf } from '../scanning/lines.ts'
 import { cleared, emptyEntry, rubbed, typeDigits, withResult, withTwins } from '../scanning/typing.ts'
-import { asking, recording, type Step } from '../step.ts'
+import { asking, recording, refused, type Step } from '../step.ts'
 import { withPlace } from './with-place.ts'
 
 /** What can be done here besides moving about. */
@@ -87,10 +80,6 @@ export function actScanning(desk: Desk, place: ScanningPlace, act: ScanningAct):
   }
 }
 
-const refused = (desk: Desk, code: string, values?: Message['values']): Step => ({
-  desk: { ...desk, said: because(code, values) },
-})
-
 const typed = (desk: Desk, place: ScanningPlace | { readonly whyNot: string }): Step =>
   'whyNot' in place ? refused(desk, place.whyNot) : { desk: withPlace({ ...desk, said: undefined }, place) }
 
@@ -123,14 +112,6 @@ function enter(desk: Desk, place: ScanningPlace): Step {
   return recording(withPlace(desk, cleared(place)), facts, { tone: 'done', code: 'recorded', facts: [check] })
 }
 
-type Read = Pick<CheckFact, 'result' | 'method' | 'foetalAge' | 'foetuses'>
-
-const sameResult = (one: Read, other: Read): boolean =>
-  one.result === other.result &&
-  one.method === other.method &&
-  one.foetalAge === other.foetalAge &&
-  (one.foetuses ?? 1) === (other.foetuses ?? 1)
-
 /** The check, and the correction of the ones whose place it takes. */
 function factsOf(
   desk: Desk,
@@ -148,6 +129,7 @@ function factsOf(
     ...keptIn(desk, place).map((one) => voiding(one, 'settled')),
   ]
 }
+
 const entersAnew = { kind: 'correction', reason: 'entered anew' } as const
 
 /** Asks before a result is recorded that something speaks against; the line stays as it is until then. */
@@ -163,38 +145,6 @@ function ask(
   const { slip } = asked
   return { desk: slip?.is === 'question' ? { ...asked, slip: { ...slip, after: cleared(place) } } : asked }
 }
-
-/** The kept result that the entry was taken from. */
-const keptIn = (desk: Desk, { settles }: ScanningPlace): readonly KeptResultFact[] =>
-  bookNow(desk).keptResults.filter(({ id }) => id === settles)
-
-/** Keeps the entry as a fact of the herd until it is settled, so that the next animal can come. */
-function keep(desk: Desk, place: ScanningPlace, why: string): Step {
-  const { entry, day, method } = place
-  if (entry.result === undefined) return refused(desk, 'scan-nothing-to-keep')
-  if (ageIsOdd(entry)) return refused(desk, 'scan-age-odd', { age: entry.age })
-  const fact: NewFact<KeptResultFact> = {
-    kind: 'kept-result',
-    about: HERD,
-    date: dayIso(day),
-    number: entry.typed,
-    method,
-    result: entry.result,
-    ...given({
-      foetalAge: entry.age === '' ? undefined : Number(entry.age),
-      foetuses: entry.twins ? 2 : undefined,
-    }),
-    why,
-  }
-  const before = keptIn(desk, place)
-  const said = because('scan-kept', { number: entry.typed })
-  const after = withPlace(desk, cleared(place))
-  if (before.some((one) => sameKept(one, fact))) return { desk: { ...after, said } }
-  return recording(after, [fact, ...before.map((one) => voiding(one, 'read anew'))], said)
-}
-
-const sameKept = (one: KeptResultFact, other: NewFact<KeptResultFact>): boolean =>
-  one.number === other.number && one.why === other.why && sameResult(one, other)
 
 /** Takes the line pointed at up again: a kept one with its number to be typed, a recorded one to be corrected. */
 function takeUp(desk: Desk, place: ScanningPlace): Step {

@@ -7,10 +7,10 @@ import type { BlockDay } from '../../breeding/list.ts'
 import { dayOfSeason } from '../../breeding/season.ts'
 import { type Desk, subjectOnList } from '../desk.ts'
 import { readTypedDay } from '../forms/reader.ts'
-import { because, type Message } from '../message.ts'
+import type { Message } from '../message.ts'
 import type { TurnOutPlace } from '../place.ts'
 import { knownView } from '../reckoning.ts'
-import { asking, type Step } from '../step.ts'
+import { asking, refused, type Step } from '../step.ts'
 import {
   blockOf,
   blocksWithBull,
@@ -100,9 +100,6 @@ export function actTurnOut(desk: Desk, place: TurnOutPlace, act: TurnOutAct): St
   }
 }
 
-const refused = (desk: Desk, code: string, values?: Message['values']): Step => ({
-  desk: { ...desk, said: because(code, values) },
-})
 const shown = (desk: Desk, place: TurnOutPlace): Step => ({
   desk: withPlace({ ...desk, said: undefined, typed: '' }, place),
 })
