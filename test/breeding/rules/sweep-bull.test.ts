@@ -53,12 +53,8 @@ describe('in the AI weeks: two chances used, and returned or checked empty', () 
 describe('in the AI weeks: left by hand, or ready in the bull weeks', () => {
   table([
     ['by hand', cow(fresh, toBull(3)), 10, 'sweep-bull: by-hand'],
-    [
-      'a maiden waits for nothing, not even after a late loss',
-      maiden(service(-130), loss(10)),
-      20,
-      'no-heat-seen: cycling-not-seen',
-    ],
+    ['a maiden after a late loss', maiden(service(-130), loss(10)), 20, 'sweep-bull: late'],
+    ['a maiden after an early loss', maiden(service(-100), loss(10)), 20, 'no-heat-seen: cycling-not-seen'],
     [
       'by hand today: moves nothing until midnight',
       cow(fresh, heat(10), toBull(10)),
