@@ -136,7 +136,11 @@ function listLines(desk: Desk, { cells, height, theme, before }: Room): PageLine
   const { page, book } = desk
   if (page.items.length === 0)
     return {
-      lines: [[], [bit(` ${screenWords.nothing}`, 'strong')], [bit(` ${screenWords.nothingWhy}`)]],
+      lines: [
+        [],
+        [bit(` ${screenWords.nothing}`, 'strong')],
+        [bit(` ${screenWords.nothingWhy(book.animals.size)}`)],
+      ],
       furthest: 0,
       top: 0,
     }

@@ -76,7 +76,7 @@ function page(desk: Desk, frame: Frame, theme: Theme): readonly string[] {
     return [...frame.body.map((line) => withoutDots(told(line, theme), at)), ...frame.about.map(plain)]
   const { items, pointer, toDo, done } = desk.page
   const item = items[pointer]
-  if (item === undefined) return [screenWords.nothing, screenWords.nothingWhy]
+  if (item === undefined) return [screenWords.nothing, screenWords.nothingWhy(desk.book.animals.size)]
   const rows = items.filter((one) => one.is === 'row')
   const place = item.is === 'row' ? readerWords.place(rows.indexOf(item) + 1, rows.length) : ''
   const animal = item.is === 'row' ? desk.book.animals.get(item.row.animal) : undefined

@@ -257,7 +257,7 @@ export const helpWords = {
     day: 'Other days',
     program: 'The program',
   },
-  capitals: 'A capital letter is typed with Shift: H is another key than h.',
+  capitals: 'In these lists a capital letter is typed with Shift.',
   local:
     'Who may inseminate, scan or treat depends on local law: follow it, and your vet. The list is a reminder, not advice.',
 } as const
