@@ -148,4 +148,34 @@ export const equivalents: readonly Equivalent[] = [
     becomes: ['true'],
     why: 'an onset is asked about only where hours are known',
   },
+  {
+    file: rule('take-care'),
+    at: 'const PLAN_MISSED_FROM = «1»',
+    becomes: ['(0)'],
+    why: 'a plan of before today is a day old or more',
+  },
+  {
+    file: rule('take-care'),
+    at: 'if («pregnancy === undefined || conceived === undefined» || service === undefined) return undefined',
+    becomes: ['(pregnancy === undefined) && (conceived === undefined)'],
+    why: 'no comparison with an unknown day holds',
+  },
+  {
+    file: rule('take-care'),
+    at: 'return service.day - conceived >= «2» && standing.countingCheck === undefined',
+    becomes: ['(1)'],
+    why: 'a service a day after another is the same one',
+  },
+  {
+    file: rule('sweep-bull'),
+    at: "['late', «ready !== undefined && season !== undefined» && ready > season.aiEnd && ready <= season.bullEnd],",
+    becomes: ['(ready !== undefined) || (season !== undefined)'],
+    why: 'no comparison with an unknown day holds, and a day of the season is known only with the season',
+  },
+  {
+    file: rule('sweep-bull'),
+    at: '(«ready !== undefined && standing.season !== undefined» && ready > standing.season.bullEnd)',
+    becomes: ['(ready !== undefined) || (standing.season !== undefined)'],
+    why: 'no comparison with an unknown day holds, and a day of the season is known only with the season',
+  },
 ]

@@ -4,6 +4,7 @@ import {
   calvedAtLeast,
   daysCalved,
   daysSinceService,
+  heatOfNow,
   mayBeServed,
   onHeat,
   type Standing,
@@ -50,9 +51,7 @@ export const takeCare: Rule = (standing, setting) => {
     : {
         section: 'take-care',
         reasons,
-        warnings: holding([
-          ['suspect', reasons[0] !== 'overdue' && onHeat(standing) && standing.latestHeat?.sure === false],
-        ]),
+        warnings: holding([['suspect', heatOfNow(standing)?.sure === false]]),
         ...sinceOf(standing, reasons[0]),
       }
 }

@@ -249,11 +249,18 @@ describe('what the days of a row count from, by its first reason', () => {
   })
 })
 
+describe('suspect: the heat of now, and no other', () => {
+  table([
+    ['long gone', cow(fresh, suspect(0), pregnant(40)), 45, 'take-care: no-service-fits', { bullWeeks: 0 }],
+  ])
+})
+
 describe('who is in no section but Take care', () => {
   table([
     ['no block', cow({ block: undefined }, heat(10)), 10, '-'],
     ['a block without a season', cow({ block: 'winter' }, fresh, heat(10)), 10, '-'],
     ['left', cow(fresh, left(5), heat(5)), 6, '-'],
+    ['left in calf, her day gone by', cow(...inCalf, left(100)), 260, '-'],
     ['a male', cow({ sex: 'M' }), -10, '-'],
     ['not born yet', cow({ born: on(20) }), -10, '-'],
     ['dried off does not matter', cow(fresh, dry(0), heat(10)), 10, 'serve: on-heat'],
