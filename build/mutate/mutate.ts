@@ -6,6 +6,7 @@
  * Changes the source in small ways, one at a time, and tells which changes no test noticed. The tests are those below
  * test/ in the folder of the same name and in test/published (--tests=folder,folder for others); of these only the
  * files that come by the changed place. A test file that takes long is left out (--longest=seconds, 5 unless told).
+ * Ctrl+C ends it with the table of what was tried.
  */
 import { globSync, mkdtempSync, readFileSync, rmSync } from 'node:fs'
 import { tmpdir } from 'node:os'
@@ -81,8 +82,13 @@ try {
   const meeting = await meetings(workers, notes, Number(values.longest) * 1000)
   const tried: Tried[] = []
   const waiting = chosen.values()
+  let stopped = false
+  process.once('SIGINT', () => {
+    stopped = true
+  })
   const work = async (asking: Asking): Promise<void> => {
     for (const mutant of waiting) {
+      if (stopped) break
       const one = await tryOne(asking, mutant, meeting(mutant))
       tried.push(one)
       if (one.outcome === 'survived') process.stderr.write(survivor(one))

@@ -76,6 +76,9 @@ async function answer(vitest: Vitest, { mutant, file }: Ask): Promise<readonly R
   return ran
 }
 
+// The one that asks says when to end.
+process.on('SIGINT', () => {})
+
 let vitest: Promise<Vitest> | undefined
 process.on('message', async (message: Start | Ask) => {
   if ('woven' in message) vitest = vitestOn(message)
