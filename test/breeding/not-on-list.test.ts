@@ -78,7 +78,7 @@ const cases: readonly [name: string, s: number, animal: Animal, sentence: string
     32,
     cow(calved, seen, service(2)),
     'She waits for the scanning visit of Wed 10 Jun.',
-    { scans: [40] },
+    { scans: [60, 40] },
   ],
   ['calved lately, a visit ahead', 0, cow(calving(-20)), 'She calved 20 days ago', { scans: [40] }],
   ['calved 41 days ago', 0, cow(calving(-41)), 'She calved 41 days ago'],

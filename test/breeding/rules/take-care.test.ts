@@ -249,6 +249,10 @@ describe('what the days of a row count from, by its first reason', () => {
   })
 })
 
+describe('unserved-heat: too soon after the last of several services', () => {
+  table([['10 days after the second', cow(fresh, bullService(-20), service(0), heat(10)), 12, '-']])
+})
+
 describe('suspect: the heat of now, and no other', () => {
   table([
     ['long gone', cow(fresh, suspect(0), pregnant(40)), 45, 'take-care: no-service-fits', { bullWeeks: 0 }],
