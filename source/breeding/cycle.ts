@@ -178,9 +178,10 @@ function joinHeat(
     cycle.heats.push(heat)
   } else {
     heat.lastDay = day
-    // Rubbed paint goes before standing heat: the hours run from what is sure.
-    if (sure && !heat.sure && fact.kind === 'heat')
-      Object.assign(heat, { day, minute, time: fact.time, how: fact.how })
+    // Rubbed paint goes before standing heat: the hours run from what is sure. A service belongs to the heat that put
+    // her on the list, and tells of one itself where that is older.
+    if (sure && !heat.sure && (fact.kind === 'heat' || day - heat.day > 1))
+      Object.assign(heat, { day, minute, time: fact.time, how: fact.kind === 'heat' ? fact.how : undefined })
     heat.sure ||= sure
     if (sure) heat.sureOn ??= day
   }

@@ -253,9 +253,13 @@ export function daysSinceService(standing: Standing): number | undefined {
   return standing.lastService === undefined ? undefined : day - standing.lastService.day
 }
 
-/** May be served: not in calf, a chance left, and not left to the bull by hand this season. */
+/** A maiden under age, on the lists only because she was served: she may be in calf, and is not to be served again. */
+export const tooYoung = ({ maiden, animal, today }: Standing): boolean =>
+  maiden && !oldEnoughToServe(animal, today)
+
+/** May be served: not in calf, of an age for it, a chance left, and not left to the bull by hand this season. */
 export const mayBeServed = (standing: Standing, chances: number): boolean =>
-  !standing.inCalf && standing.chancesUsed < chances && !standing.leftToBull
+  !standing.inCalf && !tooYoung(standing) && standing.chancesUsed < chances && !standing.leftToBull
 
 /** Served, and no check counts for the last service. */
 export const unchecked = (standing: Standing): boolean =>

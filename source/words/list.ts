@@ -167,7 +167,7 @@ export const reasonWords: Readonly<Record<Reason, CodeWords>> = {
   'keep-from-bull': {
     phrase: 'keep from the bull',
     sentence: (policy) =>
-      `She is on hold, or has calved ${policy.calvedToServe} days only after the bull is out: keep her away; the other block, or cull.`,
+      `She is on hold, under 11 months old, or has calved ${policy.calvedToServe} days only after the bull is out: keep her away; the other block, or cull.`,
   },
   'cycling-not-seen': {
     phrase: 'no heat seen yet',

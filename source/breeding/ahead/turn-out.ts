@@ -3,7 +3,7 @@ import type { AnimalRecord, HerdBook } from '../book.ts'
 import { bullPeriods } from '../bull-period.ts'
 import type { Day } from '../day.ts'
 import { dayOfSeason, type Season } from '../season.ts'
-import { type Standing, standingOn } from '../standing.ts'
+import { type Standing, standingOn, tooYoung } from '../standing.ts'
 
 export type KeptReason = 'hold' | 'ready-after-bull' | 'barred' | 'maiden-not-ready'
 
@@ -89,7 +89,7 @@ export function goesWithBull(book: HerdBook, animal: AnimalRecord, season: Seaso
 
 function keptReason(standing: Standing, calvedToServe: number, to: Day): KeptReason | undefined {
   if (standing.barred) return 'barred'
-  if (!standing.ready) return 'maiden-not-ready'
+  if (!standing.ready || tooYoung(standing)) return 'maiden-not-ready'
   if (standing.onHold) return 'hold'
   return standing.waitFrom !== undefined && standing.waitFrom + calvedToServe > to
     ? 'ready-after-bull'

@@ -1,5 +1,5 @@
 /** Section 6, Leave to the sweep bull: no straw is proposed for these animals again this season. */
-import { checkedEmpty, returned, type Standing } from '../standing.ts'
+import { checkedEmpty, returned, type Standing, tooYoung } from '../standing.ts'
 import {
   concernsBreeding,
   fitting,
@@ -49,6 +49,7 @@ function inBullWeeks(standing: Standing, { policy }: RuleSetting) {
   const ready = seasonDayReady(standing, policy.calvedToServe)
   const kept =
     standing.onHold ||
+    tooYoung(standing) ||
     (ready !== undefined && standing.season !== undefined && ready > standing.season.bullEnd)
   return fitting([
     ['window', !kept],

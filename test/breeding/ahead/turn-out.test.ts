@@ -6,6 +6,7 @@ import {
   type Animal,
   bar,
   bookOf,
+  bullService,
   calving,
   cow,
   dayAt,
@@ -46,6 +47,7 @@ test('who goes with the bull, who is in calf, who is kept from him and why', () 
     maiden({ number: '9', ready: false }),
     numbered('10', calving(-60), left(20)),
     cow({ number: '11', block: 'autumn' }, calving(-60)),
+    maiden({ number: '12', born: on(-270) }, bullService(20)),
   ])
   expect(numbers(move.goes)).toEqual(['1', '2', '7', '8'])
   expect(numbers(move.inCalf)).toEqual(['3'])
@@ -54,6 +56,7 @@ test('who goes with the bull, who is in calf, who is kept from him and why', () 
     ['5', 'hold'],
     ['6', 'ready-after-bull'],
     ['9', 'maiden-not-ready'],
+    ['12', 'maiden-not-ready'],
   ])
   expect([move.from, move.to]).toEqual([dayAt(42), dayAt(62)])
 })

@@ -102,6 +102,8 @@ describe('keep from the bull', () => {
     ['42 days calved on B', cow(calving(20)), 50, 'sweep-bull: window'],
     ['42 days calved on B+1', cow(calving(21)), 50, kept],
     ['after a late loss', cow(calving(-200), service(-110), loss(30)), 50, kept],
+    ['a calf that the bull served', maiden({ born: on(-279) }, bullService(35)), 50, kept],
+    ['at 330 days', maiden({ born: on(-280) }, bullService(35)), 50, 'sweep-bull: window'],
     ['on hold', cow(fresh, hold(45)), 50, kept],
     ['last day of the hold', cow(fresh, hold(45, 50)), 50, kept],
     ['hold over', cow(fresh, hold(45, 49)), 50, 'sweep-bull: window'],
