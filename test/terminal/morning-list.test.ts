@@ -98,7 +98,7 @@ test('on a narrow screen the reason stands below the list', async () => {
 test('a list without rows says so and how a heat is recorded all the same', async () => {
   const screen = await openOn([...frame(), ...cow('90', 'Nettle', 60, [served(5)])], { now, by: 'MK' })
   expect(screen.text).toContain('Nothing to do on this list.')
-  expect(screen.text).toContain('type her number, then H')
+  expect(screen.text).toContain('type her number, then h')
 })
 
 test('animals with the bull are one line that opens and closes', async () => {

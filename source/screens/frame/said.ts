@@ -50,7 +50,7 @@ const hintSentence = (hint: Hint): string =>
   hintWords[hint].replace(/\{([\w-]+)\}/g, (gap, name: string) => {
     const binding = [...screens['morning-list'], ...slips.go].find((one) => one.name === name)
     const [key = ''] = binding?.keys ?? []
-    return binding === undefined ? gap : (keyNames[key] ?? key.toUpperCase())
+    return binding === undefined ? gap : (keyNames[key] ?? key)
   })
 
 /** The number being typed, and whom it means. */

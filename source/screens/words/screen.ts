@@ -19,7 +19,7 @@ export const screenWords = {
   nothing: 'Nothing to do on this list.',
   /** Why there is nothing: heats come at any time, but not to a herd without animals. */
   nothingWhy: (animals: number): string =>
-    animals === 0 ? 'No animal is on record yet.' : 'Heats can still be recorded: type her number, then H.',
+    animals === 0 ? 'No animal is on record yet.' : 'Heats can still be recorded: type her number, then h.',
   progress: (done: number, all: number): string => `${done} of ${all} done`,
   also: (count: number): string => `Also recorded (${count})`,
   withBull: (count: number): string => `${count} with the bull`,
