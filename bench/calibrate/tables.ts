@@ -7,11 +7,11 @@ import { AI_END } from './season.ts'
 export const mornings = [21, 35, 42] as const
 export type Morning = (typeof mornings)[number]
 
-export const ways = ['known', 'learned'] as const
+const ways = ['known', 'learned'] as const
 export type Way = (typeof ways)[number]
 
 /** Who says how likely she is in calf: the program, the herd's rate for all, or that rate until day 24 and then certain. */
-export const rules = ['program', 'flat', 'day 24'] as const
+const rules = ['program', 'flat', 'day 24'] as const
 export type Rule = (typeof rules)[number]
 
 /** The last week of AI takes beef straws, and after it there are none. */

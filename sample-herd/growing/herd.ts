@@ -20,7 +20,7 @@ import { lookForReturns } from './watch.ts'
 /** The seed of the sample herd. */
 export const SEED = 75
 /** First page of the herd book, and the morning that the herd is shown on. */
-export const FIRST_DAY = isoDay('2023-01-02')
+const FIRST_DAY = isoDay('2023-01-02')
 export const LAST_MORNING = isoDay('2026-05-28')
 const FIRST_NUMBER = 31
 

@@ -9,7 +9,7 @@ import type { Plan } from './seasons.ts'
 const DIES = 0.00005
 
 /** Writes down that an animal left today. */
-export function leaves(farm: Farm, animal: Animal, reason: string): void {
+function leaves(farm: Farm, animal: Animal, reason: string): void {
   animal.gone = true
   animal.bull = undefined
   tell(farm, animal, { kind: 'left', reason }, { minute: 15 * 60, by: people.farmer })

@@ -81,7 +81,7 @@ function scoreBlock(farm: Farm, plan: Plan): void {
   }
 }
 
-export function scoreAnimal(farm: Farm, animal: Animal, drawn: number, action?: string): void {
+function scoreAnimal(farm: Farm, animal: Animal, drawn: number, action?: string): void {
   animal.condition = Math.min(Math.max(Math.round(drawn * 4) / 4, 2), 4)
   tell(
     farm,

@@ -42,7 +42,7 @@ export function scanUnsure(farm: Farm, plan: Plan): void {
 }
 
 /** Scans one animal today. */
-export function scan(farm: Farm, animal: Animal, minute: number, action: string): void {
+function scan(farm: Farm, animal: Animal, minute: number, action: string): void {
   const { random, day } = farm
   const written = { minute, by: people.vet, action }
   const age = animal.pregnancy === undefined ? 0 : day - animal.pregnancy.conceived

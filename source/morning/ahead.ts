@@ -14,7 +14,7 @@ import { mapInSteps, type Steps } from '../breeding/steps.ts'
 import type { Desk } from './desk.ts'
 import type { Reckoning } from './to-reckon.ts'
 
-export const DAYS_AHEAD = 14
+const DAYS_AHEAD = 14
 /** Days within which a scanning visit is looked for: to the last on which foetal age tells the sires, and more. */
 const SCANNING_AHEAD = 120
 const DATES_AHEAD = 120

@@ -100,7 +100,7 @@ export function openDesk(log: readonly Fact[], now: Now, by: string | undefined)
  * What lies on the list when the program opens: the cautions in full, once a day; later that day who is recording,
  * where that is not known.
  */
-export function firstSlip(log: readonly Fact[], now: Now, by: string | undefined): Slip | undefined {
+function firstSlip(log: readonly Fact[], now: Now, by: string | undefined): Slip | undefined {
   const last = log.findLast((fact) => fact.by !== undefined && fact.action !== undefined)?.by
   const text = by ?? last ?? ''
   const today = dayIso(now.day)

@@ -3,7 +3,7 @@ import { type Fact, HERD } from '../breeding/facts.ts'
 import { type Desk, placeOf, showsToday } from './desk.ts'
 import { watchToDo } from './may.ts'
 
-export const hints = ['no-season', 'no-animal', 'usual', 'heat', 'look-all'] as const
+const hints = ['no-season', 'no-animal', 'usual', 'heat', 'look-all'] as const
 export type Hint = (typeof hints)[number]
 
 /** So many mornings on which somebody has recorded make the keys known to them. */

@@ -8,7 +8,7 @@ import { voidedBy } from '../breeding/voided.ts'
 
 /** Reasons by which the file tells taking back and putting back from a correction made for its own sake. */
 export const TAKEN_BACK = 'taken back'
-export const PUT_BACK = 'put back'
+const PUT_BACK = 'put back'
 
 /** The facts of one action of the user, in order of recording. */
 export interface Deed {

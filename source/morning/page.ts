@@ -42,7 +42,7 @@ export interface Page {
 /** Sections whose rows inform and are not work to be finished in a morning. */
 export const informs = (section: Section): boolean => section === 'sweep-bull' || section === 'heat-record'
 
-export const canBePointedAt = (item: Item): boolean =>
+const canBePointedAt = (item: Item): boolean =>
   item.is === 'row' ||
   item.is === 'fact' ||
   item.is === 'with-bull' ||
@@ -91,7 +91,7 @@ export function pageOf(list: MorningList, book: HerdBook, before: Page | undefin
   return { list, items, pointer: pointerOn(items, list.day, before), withBullOpen, toDo, done }
 }
 
-export const rowKey = (animal: string): string => `row ${animal}`
+const rowKey = (animal: string): string => `row ${animal}`
 
 /** Facts of the day that tick no row, below the list: whatever was recorded can be seen. */
 function recordedWithoutRow(list: MorningList, book: HerdBook): Item[] {

@@ -62,7 +62,7 @@ export const blockShown = (desk: Desk, block: string | undefined): BlockDay | un
   desk.page.list.blocks.find((one) => one.block === block) ?? desk.page.list.blocks[0]
 
 /** What the screen shown needs, the most wanted first. */
-export function wantedBy(desk: Desk): readonly Wanted[] {
+function wantedBy(desk: Desk): readonly Wanted[] {
   const place = placeOf(desk)
   switch (place.at) {
     case 'straws':

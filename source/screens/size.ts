@@ -3,7 +3,7 @@
 /** Below this only one line is shown, which says so. */
 export const SMALLEST = { columns: 60, rows: 16 } as const
 /** From so many columns a second page stands beside the first. */
-export const TWO_PAGES = 100
+const TWO_PAGES = 100
 
 export interface Size {
   readonly columns: number

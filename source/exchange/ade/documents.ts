@@ -5,7 +5,7 @@ import { type ResourceName, resourceNamed } from './codes.ts'
 import { isObject, type Loose } from './json.ts'
 
 /** Largest file, bytes. */
-export const adeLimit = 64 * 1024 * 1024
+const adeLimit = 64 * 1024 * 1024
 
 export interface Found {
   /** `heats.json: member[3]` */

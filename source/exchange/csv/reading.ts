@@ -5,7 +5,7 @@ import { decodeText, type Encoding } from './bytes.ts'
 import { original } from './formula.ts'
 
 /** Largest CSV file, bytes. */
-export const csvLimit = 64 * 1024 * 1024
+const csvLimit = 64 * 1024 * 1024
 
 export interface Sheet {
   readonly path: string

@@ -3,7 +3,7 @@ import { dayIso } from '../../breeding/day.ts'
 import type { MorningList } from '../../breeding/list.ts'
 import { csvText } from '../csv/writing.ts'
 
-export const listColumns = [
+const listColumns = [
   'date',
   'block',
   'section',

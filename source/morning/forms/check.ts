@@ -4,7 +4,7 @@ import type { Form, Setting } from './form.ts'
 import { FieldReader, known } from './reader.ts'
 
 export const checkMethods: readonly CheckMethod[] = ['ultrasound', 'hand', 'milk', 'blood']
-export const checkResults: readonly CheckResult[] = ['pregnant', 'empty', 'unsure']
+const checkResults: readonly CheckResult[] = ['pregnant', 'empty', 'unsure']
 /** Foetal age in days. */
 const AGE = { least: 20, most: 290 } as const
 

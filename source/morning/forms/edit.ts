@@ -160,7 +160,7 @@ export function turn(form: OpenForm, by: 1 | -1): OpenForm {
 }
 
 /** The values as they are meant: a pick that was begun is completed. */
-export function completed(form: OpenForm): Values {
+function completed(form: OpenForm): Values {
   let values = form.values
   for (const field of form.fields) {
     if (field.input !== 'pick') continue

@@ -2,7 +2,7 @@ import type { Certainty, HeatSource } from '../../breeding/facts.ts'
 import type { Form } from './form.ts'
 import { FieldReader, known } from './reader.ts'
 
-export const heatSources: readonly HeatSource[] = ['standing', 'activity', 'paint', 'mucus', 'other']
+const heatSources: readonly HeatSource[] = ['standing', 'activity', 'paint', 'mucus', 'other']
 const certainties: readonly Certainty[] = ['sure', 'suspect']
 
 /** A heat seen: how, how sure, when. */

@@ -11,7 +11,7 @@ const MOST = 100_000
 const GESTATION = { least: 260, most: 300 } as const
 
 /** Lots that a fact of the flask may be about: those with straws in them first. */
-export function lotPicks({ book, now }: HerdSetting): readonly Pick[] {
+function lotPicks({ book, now }: HerdSetting): readonly Pick[] {
   return stockOn(book, now.day)
     .lots.toSorted((a, b) => Number(b.left > 0) - Number(a.left > 0))
     .map(({ sire, straw, batch, flask, canister, left }) => ({

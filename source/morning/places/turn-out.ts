@@ -59,7 +59,7 @@ export function placeFor(desk: Desk, block: string, what: TurnOutPlace['what']):
 }
 
 /** What can be taken off: the bulls, then the animals. Who does not go can be pointed at below them. */
-export const pointable = (move: Move): readonly string[] => [
+const pointable = (move: Move): readonly string[] => [
   ...move.bulls.map(({ bull }) => bull.id),
   ...move.goes.map(({ animal }) => animal.id),
 ]

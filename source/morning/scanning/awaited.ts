@@ -68,7 +68,7 @@ function dueOf(book: HerdBook, animal: AnimalRecord, { day, method }: Visit): Kn
 }
 
 /** Blocks that a scanning visit is planned for on a day. */
-export const blocksVisited = (book: HerdBook, day: Day): readonly string[] => [
+const blocksVisited = (book: HerdBook, day: Day): readonly string[] => [
   ...new Set(book.allSeasons.filter(({ scanDays }) => scanDays.includes(day)).map(({ block }) => block)),
 ]
 

@@ -33,11 +33,7 @@ export const ageIsOdd = ({ age }: ScanEntry): boolean =>
   age !== '' && (Number(age) < AGE.least || Number(age) > AGE.most)
 
 /** The check that an entry tells of. */
-export function checkOf(
-  entry: ScanEntry,
-  about: string,
-  place: ScanningPlace,
-): NewFact<CheckFact> | undefined {
+function checkOf(entry: ScanEntry, about: string, place: ScanningPlace): NewFact<CheckFact> | undefined {
   const { result, age, twins } = entry
   if (result === undefined) return undefined
   const foetalAge = age === '' || ageIsOdd(entry) ? undefined : Number(age)

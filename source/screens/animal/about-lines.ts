@@ -131,7 +131,7 @@ export function strawLines(about: About): Line[] {
 }
 
 /** The cautions of her section in full. */
-export const cautionLines = (about: About): readonly Line[] =>
+const cautionLines = (about: About): readonly Line[] =>
   about.row === undefined
     ? []
     : cautionsOf[about.row.section].flatMap((name) => paragraph(about, cautions[name].full, 'faint'))

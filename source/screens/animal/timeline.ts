@@ -9,7 +9,7 @@ import { animalWords } from '../words/animal.ts'
 import type { About } from './about.ts'
 
 /** What happened in the open cycle and what opened it, newest first; all of it where there is no cycle. */
-export function cycleHappenings({ animal, standing }: About): readonly Happening[] {
+function cycleHappenings({ animal, standing }: About): readonly Happening[] {
   const opened = standing.cycle.opened
   return animal.happenings
     .filter(({ day }) => day <= standing.today && (opened === undefined || day >= opened))

@@ -64,7 +64,7 @@ function blockLine(book: HerdBook, block: BlockDay, cells: number, theme: Theme)
 }
 
 /** The line under the head: rose, and gold from the left as far as the work is done. */
-export function workLine(done: number, toDo: number, cells: number, theme: Theme): Line {
+function workLine(done: number, toDo: number, cells: number, theme: Theme): Line {
   const all = done + toDo
   const words = all === 0 ? '' : ` ${screenWords.progress(done, all)} `
   const room = Math.max(0, cells - widthOf(words) - (words === '' ? 0 : 2))

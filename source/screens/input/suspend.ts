@@ -17,7 +17,7 @@ const GIVE_UP_AFTER = 300
 /** A job that was brought back finds that time run out, and hears of its return only a moment later. */
 const HEAR_WITHIN = 50
 
-export const canSuspend = ({ platform }: Suspendable): boolean => platform !== 'win32'
+const canSuspend = ({ platform }: Suspendable): boolean => platform !== 'win32'
 
 /**
  * Stops the job until the shell brings it back. The terminal is given back before and taken again after.

@@ -56,7 +56,7 @@ const LABEL = 26
 const COLUMN = 17
 
 /** Figures down, seasons across, the latest first; as many as there is room for. */
-export function earlierTable(seasons: readonly SeasonFigures[], { cells }: Room): Table {
+function earlierTable(seasons: readonly SeasonFigures[], { cells }: Room): Table {
   const shown = seasons.slice(0, Math.max(1, Math.floor((cells - LABEL) / COLUMN)))
   return {
     columns: [
