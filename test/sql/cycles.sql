@@ -58,16 +58,20 @@ WITH marked AS (
 SELECT *, sum(opens) OVER (PARTITION BY animal, cycle ORDER BY n) AS heat FROM marked;
 CREATE INDEX record_by_heat ON record (animal, cycle, heat, n);
 
--- Its moment and day are the first record's; its services are one, on their last day, by AI if any of them is.
+-- Its moment and day are those of its first sure record (a service only where the heat is older than a day), else of
+-- the first; its services are one, on their last day, by AI if any of them is.
 CREATE TABLE heat AS
 SELECT animal, cycle, heat, parity, day, minute, iif(kind = 'heat', body ->> '$.how', NULL) AS how,
   body ->> '$.time' AS time,
   max(sure) OVER w AS sure, min(iif(sure, day, NULL)) OVER w AS sure_on,
   max(iif(served, day, NULL)) OVER w AS service_day, max(iif(served, NOT natural, NULL)) OVER w AS ai,
-  last_value(day) OVER w AS last_day, opens
+  last_value(day) OVER w AS last_day,
+  n = iif((min(iif(sure, 2 * n + (kind = 'service'), NULL)) OVER w) % 2 = 0
+      OR (min(iif(sure, day, NULL)) OVER w) - (min(day) OVER w) > 1,
+    min(iif(sure, n, NULL)) OVER w, min(n) OVER w) AS tells
 FROM record
 WINDOW w AS (PARTITION BY animal, cycle, heat ORDER BY n ROWS BETWEEN UNBOUNDED PRECEDING AND UNBOUNDED FOLLOWING);
-DELETE FROM heat WHERE NOT opens;
+DELETE FROM heat WHERE NOT tells;
 CREATE INDEX heat_by_cycle ON heat (animal, cycle, heat);
 
 -- The sire is the last AI's, else the last service's.

@@ -7,7 +7,7 @@ WITH now AS (SELECT *, on_heat OR fixed_time IS NOT NULL AS to_serve_now,
     iif(on_heat, heat_day, today) - service_day AS since_service FROM asked),
 serves AS (
   SELECT animal FROM now WHERE breeds AND phase = 'ai' AND to_serve_now AND may_be_served AND used = 0
-    AND (maiden OR calved >= to_serve)
+    AND (calved >= to_serve OR (maiden AND calved IS NULL))
 ),
 -- Whom somebody may mean to serve; barred animals and maidens that are not ready are left out.
 meant AS (SELECT * FROM now WHERE in_herd AND female AND NOT barred AND ready AND phase = 'ai' AND may_be_served),
@@ -97,20 +97,20 @@ UNION ALL SELECT animal, 6, 4, 'window' FROM breeding
   WHERE phase = 'bull' AND NOT in_calf AND NOT on_hold AND (maiden OR ready_on > bull_end) IS NOT TRUE
 UNION ALL SELECT animal, 6, 4, 'window' FROM breeding WHERE phase = 'bull' AND NOT in_calf AND NOT on_hold AND maiden
 UNION ALL SELECT animal, 6, 5, 'keep-from-bull' FROM breeding
-  WHERE phase = 'bull' AND NOT in_calf AND (on_hold OR (NOT maiden AND ready_on > bull_end))
+  WHERE phase = 'bull' AND NOT in_calf AND (on_hold OR ready_on > bull_end OR too_young)
 
 UNION ALL SELECT animal, 7, 1, 'cycling-not-seen' FROM breeding
   WHERE NOT in_calf AND today - examined <= 21 IS NOT TRUE AND used = 0 AND NOT maybe_in_calf AND NOT cycling_seen
-    AND ((phase = 'before' AND s >= -14 AND (maiden OR calved >= 30)) OR (phase = 'ai' AND (maiden OR calved >= 60)))
+    AND ((phase = 'before' AND s >= -14 AND (calved >= 30 OR (maiden AND calved IS NULL))) OR (phase = 'ai' AND (calved >= 60 OR (maiden AND calved IS NULL))))
 UNION ALL SELECT animal, 7, 2, 'no-heat-24-days' FROM breeding
   WHERE NOT in_calf AND today - examined <= 21 IS NOT TRUE AND NOT maybe_in_calf AND phase = 'ai' AND s >= 21
     -- A second heat is awaited of a cow that came back, or that lost her calf more than 24 days ago.
     AND (used = 0 OR (may_be_served AND iif(service_day IS NOT NULL, returned, opened IS NULL OR today - opened > 24)))
-    AND (maiden OR calved >= to_serve) AND NOT heat_in_24_days
+    AND (calved >= to_serve OR (maiden AND calved IS NULL)) AND NOT heat_in_24_days
 UNION ALL SELECT animal, 7, 3, 'empty' FROM breeding
-  WHERE today - examined <= 21 IS NOT TRUE AND phase = 'ai' AND may_be_served AND checked_empty AND NOT heat_since_check
+  WHERE today - examined <= 21 IS NOT TRUE AND phase = 'ai' AND may_be_served AND NOT maybe_in_calf AND checked_empty AND NOT heat_since_check
 UNION ALL SELECT animal, 7, 4, 'at-risk' FROM breeding
-  WHERE NOT in_calf AND today - examined <= 21 IS NOT TRUE AND phase = 'before' AND s >= -28 AND (maiden OR calved >= 21)
+  WHERE NOT in_calf AND NOT maybe_in_calf AND today - examined <= 21 IS NOT TRUE AND phase = 'before' AND s >= -28 AND (calved >= 21 OR (maiden AND calved IS NULL))
     AND (SELECT max(day) FROM (
            SELECT day FROM (SELECT max(calving), day, hard FROM calving WHERE calving.animal = breeding.animal) WHERE hard
            UNION ALL SELECT opened FROM (SELECT max(opened) AS opened FROM cycle WHERE cycle.animal = breeding.animal AND event = 'loss')
