@@ -23,7 +23,7 @@ could AS (
 ),
 missed AS (
   SELECT DISTINCT animal FROM could JOIN asked USING (animal)
-  WHERE could.day >= start - 1 AND (maiden OR could.day - wait_from >= to_serve)
+  WHERE could.day >= start - 1 AND (could.day - wait_from >= to_serve OR (maiden AND wait_from IS NULL))
     AND NOT EXISTS (SELECT 1 FROM (SELECT max(service.day) AS day FROM service WHERE service.animal = could.animal
         AND service.cycle = could.cycle AND service.day < could.day) AS before
       WHERE could.day - before.day >= short_from AND could.day - before.day < watch_from)
@@ -35,8 +35,8 @@ SELECT animal, 1 AS section, 1 AS place, 'in-calf-heat' AS reason FROM herd WHER
 UNION ALL SELECT animal, 1, 2, 'served-in-calf' FROM herd WHERE served_in_calf AND today - max(service_day, check_day) <= 7
 UNION ALL SELECT animal, 1, 3, 'overdue' FROM herd WHERE in_calf AND today - due > overdue
 UNION ALL SELECT animal, 1, 4, 'calving-unknown' FROM meant WHERE to_serve_now AND NOT maiden AND calved IS NULL
-UNION ALL SELECT animal, 1, 5, 'calved-under-30' FROM meant WHERE to_serve_now AND NOT maiden AND calved < never
-UNION ALL SELECT animal, 1, 6, 'calved-30-41' FROM meant WHERE to_serve_now AND NOT maiden AND calved >= never AND calved < to_serve
+UNION ALL SELECT animal, 1, 5, 'calved-under-30' FROM meant WHERE to_serve_now AND calved < never
+UNION ALL SELECT animal, 1, 6, 'calved-30-41' FROM meant WHERE to_serve_now AND calved >= never AND calved < to_serve
 UNION ALL SELECT animal, 1, 7, 'short-interval' FROM meant WHERE to_serve_now AND since_service >= short_from AND since_service < watch_from
 UNION ALL SELECT animal, 1, 8, 'hold' FROM meant WHERE to_serve_now AND on_hold
 UNION ALL SELECT animal, 1, 9, 'unserved-heat' FROM missed
@@ -92,12 +92,11 @@ UNION ALL SELECT animal, 6, 1, 'chances' FROM breeding
   WHERE phase = 'ai' AND NOT in_calf AND used >= chances AND (service_day IS NULL OR returned OR checked_empty)
 UNION ALL SELECT animal, 6, 2, 'by-hand' FROM breeding WHERE phase = 'ai' AND NOT in_calf AND left_to_bull
 UNION ALL SELECT animal, 6, 3, 'late' FROM breeding
-  WHERE phase = 'ai' AND NOT in_calf AND NOT maiden AND ready_on > ai_end AND ready_on <= bull_end
+  WHERE phase = 'ai' AND NOT in_calf AND ready_on > ai_end AND ready_on <= bull_end
 UNION ALL SELECT animal, 6, 4, 'window' FROM breeding
-  WHERE phase = 'bull' AND NOT in_calf AND NOT on_hold AND (maiden OR ready_on > bull_end) IS NOT TRUE
-UNION ALL SELECT animal, 6, 4, 'window' FROM breeding WHERE phase = 'bull' AND NOT in_calf AND NOT on_hold AND maiden
+  WHERE phase = 'bull' AND NOT in_calf AND NOT on_hold AND (ready_on > bull_end) IS NOT TRUE AND (maiden AND today - born < 330) IS NOT TRUE
 UNION ALL SELECT animal, 6, 5, 'keep-from-bull' FROM breeding
-  WHERE phase = 'bull' AND NOT in_calf AND (on_hold OR ready_on > bull_end OR too_young)
+  WHERE phase = 'bull' AND NOT in_calf AND (on_hold OR ready_on > bull_end OR (maiden AND today - born < 330) IS TRUE)
 
 UNION ALL SELECT animal, 7, 1, 'cycling-not-seen' FROM breeding
   WHERE NOT in_calf AND today - examined <= 21 IS NOT TRUE AND used = 0 AND NOT maybe_in_calf AND NOT cycling_seen

@@ -130,7 +130,23 @@ SELECT standing.*, rule.*,
       AND sure_on < today AND day > check_day))
     OR (service_day IS NOT NULL AND counting_result IS NOT 'empty' AND NOT EXISTS (
       SELECT 1 FROM heat WHERE heat.animal = standing.animal AND heat.cycle = standing.cycle AND sure
-        AND heat.service_day IS NULL AND heat.day - standing.service_day >= watch_from)) AS maybe_in_calf,
+        AND heat.service_day IS NULL AND heat.day - standing.service_day >= watch_from))
+    OR EXISTS (SELECT 1 FROM own_bull AS his WHERE his.animal = standing.animal
+      AND (standing.opened IS NULL OR his.began >= standing.opened OR his.ended >= standing.opened)
+      AND today - coalesce(his.ended, today) <= 300
+      AND NOT EXISTS (SELECT 1 FROM heat WHERE heat.animal = standing.animal AND heat.cycle = standing.cycle AND heat.sure
+        AND heat.day > coalesce(his.ended, today) AND NOT (heat.service_day IS NULL AND today - heat.day <= 1))
+      AND NOT EXISTS (SELECT 1 FROM "check" AS c WHERE c.animal = standing.animal AND c.cycle = standing.cycle
+        AND c.result = 'empty' AND c.day - coalesce(his.ended, today) >= 42)) AS maybe_in_calf,
+  NOT in_calf AND EXISTS (SELECT 1 FROM own_bull AS his WHERE his.animal = standing.animal
+      AND (standing.opened IS NULL OR his.began >= standing.opened OR his.ended >= standing.opened)
+      AND today - coalesce(his.ended, today) <= 300
+      AND NOT EXISTS (SELECT 1 FROM heat WHERE heat.animal = standing.animal AND heat.cycle = standing.cycle AND heat.sure
+        AND heat.day > coalesce(his.ended, today) AND NOT (heat.service_day IS NULL AND today - heat.day <= 1))
+      AND NOT EXISTS (SELECT 1 FROM "check" AS c WHERE c.animal = standing.animal AND c.cycle = standing.cycle
+        AND c.result = 'empty' AND c.day - coalesce(his.ended, today) >= 42)
+      AND today - his.ended >= 42) AS due_after_bull,
+  (SELECT max(his.began) FROM own_bull AS his WHERE his.rowid IN (SELECT h.rowid FROM own_bull AS h WHERE h.animal = standing.animal)) AS bull_began,
   EXISTS (SELECT 1 FROM heat WHERE heat.animal = standing.animal AND heat.cycle = standing.cycle AND sure
     AND heat.service_day IS NULL AND day > check_day) AS heat_since_last_check,
   wait_from + to_serve AS ready_on,
