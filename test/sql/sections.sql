@@ -72,7 +72,9 @@ UNION ALL SELECT animal, 4, 2, 'since-heat' FROM breeding
     AND today - sure_day BETWEEN watch_from AND watch_to
 
 UNION ALL SELECT animal, 5, 1, 'due' FROM breeding
-  WHERE NOT in_calf AND unchecked AND (NOT returned OR today > bull_end) AND k >= check_from AND method_fits
+  WHERE (NOT in_calf AND unchecked AND (NOT returned OR today > bull_end) AND k >= check_from AND method_fits)
+    -- With a bull, and nothing heard of her since; in his weeks and after them the final check finds her.
+    OR (phase NOT IN ('bull', 'closing') AND today - bull_ended >= final)
 UNION ALL SELECT animal, 5, 2, 'unsure' FROM breeding
   WHERE check_result = 'unsure' AND today - check_day >= recheck AND (service_day IS NULL OR service_day <= check_day)
 UNION ALL SELECT animal, 5, 3, 'heat-in-calf' FROM breeding WHERE in_calf AND heat_since_last_check
@@ -204,8 +206,10 @@ SELECT animal, number, block, section, reasons, also, session, section IN (2, 3)
     WHEN 'wait' THEN wait_from WHEN 'loss' THEN lost END AS days,
   concat_ws(' ',
     iif(((section = 1 AND in_herd AND on_heat AND reason <> 'overdue') OR (section IN (2, 3) AND heat_now)) AND NOT heat_sure, 'suspect', NULL),
-    iif(section = 5 AND reasons LIKE 'due%' AND k BETWEEN 36 AND 48, 'second-round', NULL),
-    iif(section IN (2, 3) AND unchecked AND iif(on_heat, heat_day, today) - service_day >= iif(on_heat, 25, 1), 'late-return', NULL),
+    iif(section = 5 AND reasons LIKE 'due%' AND k BETWEEN 36 AND 48 AND NOT in_calf AND unchecked
+      AND (NOT returned OR today > bull_end) AND k >= check_from AND method_fits, 'second-round', NULL),
+    iif(section IN (2, 3) AND ((unchecked AND iif(on_heat, heat_day, today) - service_day >= iif(on_heat, 25, 1))
+      OR iif(on_heat, heat_day, today) - bull_began >= iif(on_heat, 25, 1)), 'late-return', NULL),
     iif(section IN (2, 3) AND check_result = 'unsure', 'unsure', NULL),
     iif(section = 6 AND phase = 'bull' AND EXISTS (SELECT 1 FROM heat JOIN service USING (animal, cycle)
       WHERE heat.animal = placed.animal AND heat.cycle = placed.cycle AND sure AND NOT service.ai

@@ -106,6 +106,17 @@ LEFT JOIN conception USING (animal, cycle)
 LEFT JOIN sire ON sire.code = conception.sire
 LEFT JOIN chance USING (animal);
 
+-- The last time with a bull, by her own facts, that she may be in calf from: since her cycle began, no longer ago than a
+-- pregnancy, no sure heat after it but the one she is on, and no check that found her empty long enough after it.
+CREATE TABLE maybe_bull AS
+SELECT his.animal, max(his.n) AS n, began, ended FROM own_bull AS his JOIN standing USING (animal) JOIN rule
+WHERE NOT in_calf AND (opened IS NULL OR began >= opened OR ended >= opened) AND today - coalesce(ended, today) <= 300
+  AND NOT EXISTS (SELECT 1 FROM heat WHERE heat.animal = his.animal AND heat.cycle = standing.cycle AND heat.sure
+    AND heat.day > coalesce(ended, today) AND NOT (heat.service_day IS NULL AND today - heat.day <= 1))
+  AND NOT EXISTS (SELECT 1 FROM "check" AS one WHERE one.animal = his.animal AND one.cycle = standing.cycle
+    AND one.result = 'empty' AND one.day - coalesce(ended, today) >= final)
+GROUP BY his.animal;
+
 -- What the sections ask, in the words of the rules.
 CREATE TABLE asked AS
 SELECT standing.*, rule.*,
@@ -113,7 +124,7 @@ SELECT standing.*, rule.*,
   heat_day IS NOT NULL AND heat_service IS NULL AND today - heat_day <= 1 AS on_heat,
   -- Known by nothing but a service of the day: a tick, which does not move a planned service.
   heat_day = today AND heat_how IS NULL AS seen_by_service,
-  NOT in_calf AND used < chances AND NOT left_to_bull AS may_be_served,
+  NOT in_calf AND used < chances AND NOT left_to_bull AND (maiden AND today - born < 330) IS NOT TRUE AS may_be_served,
   service_day IS NOT NULL AND counting_day IS NULL AS unchecked,
   counting_result IS 'empty' AS checked_empty,
   EXISTS (SELECT 1 FROM heat WHERE heat.animal = standing.animal AND heat.cycle = standing.cycle AND sure
@@ -131,22 +142,8 @@ SELECT standing.*, rule.*,
     OR (service_day IS NOT NULL AND counting_result IS NOT 'empty' AND NOT EXISTS (
       SELECT 1 FROM heat WHERE heat.animal = standing.animal AND heat.cycle = standing.cycle AND sure
         AND heat.service_day IS NULL AND heat.day - standing.service_day >= watch_from))
-    OR EXISTS (SELECT 1 FROM own_bull AS his WHERE his.animal = standing.animal
-      AND (standing.opened IS NULL OR his.began >= standing.opened OR his.ended >= standing.opened)
-      AND today - coalesce(his.ended, today) <= 300
-      AND NOT EXISTS (SELECT 1 FROM heat WHERE heat.animal = standing.animal AND heat.cycle = standing.cycle AND heat.sure
-        AND heat.day > coalesce(his.ended, today) AND NOT (heat.service_day IS NULL AND today - heat.day <= 1))
-      AND NOT EXISTS (SELECT 1 FROM "check" AS c WHERE c.animal = standing.animal AND c.cycle = standing.cycle
-        AND c.result = 'empty' AND c.day - coalesce(his.ended, today) >= 42)) AS maybe_in_calf,
-  NOT in_calf AND EXISTS (SELECT 1 FROM own_bull AS his WHERE his.animal = standing.animal
-      AND (standing.opened IS NULL OR his.began >= standing.opened OR his.ended >= standing.opened)
-      AND today - coalesce(his.ended, today) <= 300
-      AND NOT EXISTS (SELECT 1 FROM heat WHERE heat.animal = standing.animal AND heat.cycle = standing.cycle AND heat.sure
-        AND heat.day > coalesce(his.ended, today) AND NOT (heat.service_day IS NULL AND today - heat.day <= 1))
-      AND NOT EXISTS (SELECT 1 FROM "check" AS c WHERE c.animal = standing.animal AND c.cycle = standing.cycle
-        AND c.result = 'empty' AND c.day - coalesce(his.ended, today) >= 42)
-      AND today - his.ended >= 42) AS due_after_bull,
-  (SELECT max(his.began) FROM own_bull AS his WHERE his.rowid IN (SELECT h.rowid FROM own_bull AS h WHERE h.animal = standing.animal)) AS bull_began,
+    OR maybe_bull.animal IS NOT NULL AS maybe_in_calf,
+  maybe_bull.began AS bull_began, maybe_bull.ended AS bull_ended,
   EXISTS (SELECT 1 FROM heat WHERE heat.animal = standing.animal AND heat.cycle = standing.cycle AND sure
     AND heat.service_day IS NULL AND day > check_day) AS heat_since_last_check,
   wait_from + to_serve AS ready_on,
@@ -156,6 +153,6 @@ SELECT standing.*, rule.*,
   -- Milk only of cows in milk; milk and blood so many days after calving and any loss.
   (method <> 'milk' OR (NOT maiden AND NOT EXISTS (SELECT 1 FROM seen WHERE about = standing.animal AND kind = 'dry'
       AND day >= coalesce(last_calving, -1e9))))
-    AND (method NOT IN ('milk', 'blood') OR ((maiden OR calved >= milk_or_blood_calved)
+    AND (method NOT IN ('milk', 'blood') OR ((calved >= milk_or_blood_calved OR (maiden AND calved IS NULL))
       AND (lost IS NULL OR today - lost >= milk_or_blood_calved))) IS TRUE AS method_fits
-FROM standing JOIN rule;
+FROM standing JOIN rule LEFT JOIN maybe_bull USING (animal);
