@@ -163,6 +163,8 @@ async function measured(one: Case, apart: number): Promise<{ took: number[]; wor
 const MEANWHILE = 15
 /** A screen is opened so many times, each time of a herd that nothing is known of yet. */
 const OPENED = 3
+/** Keys pressed at most: one that changes what is to be reckoned would never come to an end. */
+const MOST_KEYS = 40
 /** Looks for a frame, a millisecond apart or more. */
 const MOST_WAITED = 300
 
@@ -182,7 +184,7 @@ async function meanwhile(opening: readonly string[], keys: readonly string[]): P
     input.send('\r')
     await pause(400)
     let due = performance.now()
-    for (let press = 0; press < opening.length || session.reckons; press += 1) {
+    for (let press = 0; press < opening.length || (session.reckons && press < MOST_KEYS); press += 1) {
       output.drawn = undefined
       input.send(opening[press] ?? keys[press % keys.length] ?? '')
       // Two keys may come to the frame that stands already: nothing is drawn then.
