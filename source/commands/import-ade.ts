@@ -1,6 +1,7 @@
 /** Reads files of the ICAR ADE standard, and plans what they would record. */
 import { readdir, readFile, stat } from 'node:fs/promises'
 import { join } from 'node:path'
+import { buffer } from 'node:stream/consumers'
 import { openBook } from '../breeding/book.ts'
 import type { Outcome } from '../breeding/problem.ts'
 import { type NamedBytes, readDocuments } from '../exchange/ade/documents.ts'
@@ -13,9 +14,13 @@ import { attempt } from '../herd/store/failure.ts'
 import type { HerdStore } from '../herd/store.ts'
 import { today } from './today.ts'
 
+/** Stands for standard input. */
+const INPUT = '-'
+
 /**
- * What an import of a file, or of all JSON files of a folder, would record.
+ * What an import of a file, of all JSON files of a folder, or of standard input would record.
  *
+ * @param path `-` is standard input
  * @returns the plan, or why the files cannot be read
  */
 export async function adePlanOf(
@@ -33,6 +38,7 @@ export async function adePlanOf(
 }
 
 async function filesAt(path: string): Promise<NamedBytes[]> {
+  if (path === INPUT) return [{ path, bytes: await attempt(path, () => buffer(process.stdin)) }]
   const isFolder = await attempt(path, async () => (await stat(path)).isDirectory())
   const names = isFolder ? await attempt(path, () => readdir(path)) : []
   const inFolder = names.filter((name) => name.endsWith('.json')).sort()

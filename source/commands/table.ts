@@ -188,7 +188,7 @@ export const commands: readonly Command[] = [
     summary: 'Read CSV files, or ICAR ADE events, into a herd',
     details: [
       'A trial unless --write is given: it tells what is new, known, changed and refused, each refused row with line, column and reason. --write records all good rows in one save. The status is 1 where a row was refused. Reading a file twice adds nothing.',
-      'Columns that must be there: animals number; facts number, date, fact; straws sire, kind, count; stock date, what; seasons block, mating_start, ai_weeks, bull_weeks. README.md lists the others, and export of the sample herd shows them all. Usual other names are understood and shown.',
+      'Columns that must be there: animals number; facts number, date, fact; straws sire, kind, count; stock date, what; seasons block, mating_start, ai_weeks, bull_weeks. docs/exchange.md lists the others, and export of the sample herd shows them all. Usual other names are understood and shown.',
     ],
     args: [FILE],
     options: [
@@ -206,7 +206,7 @@ export const commands: readonly Command[] = [
       {
         name: 'ade',
         value: 'J',
-        help: 'ICAR ADE JSON, a file or a folder of them, instead of CSV files',
+        help: 'ICAR ADE JSON, a file or a folder of them, or - for standard input, instead of CSV files',
         takes: 'file',
       },
       {

@@ -82,6 +82,10 @@ test('export --ade and import --ade: read back it is known, in another herd it i
     'other.json: 6 rows recorded.',
   )
   expect(folder.run('import', 'other.json', '--ade', 'ade', '--write').out).toContain('nothing to record')
+  const heats = readFileSync(folder.file('ade/heats.json'), 'utf8')
+  expect(folder.runAs({ input: heats }, 'import', 'other.json', '--ade', '-').out).toContain('(facts): 0 new')
+  const cut = folder.runAs({ input: heats.slice(0, -20) }, 'import', 'other.json', '--ade', '-')
+  expect([cut.status, cut.err.startsWith('-: ')]).toEqual([1, true])
   expect(folder.run('draft', 'other.json', '--date', '2026-05-06').out).toBe('')
 })
 

@@ -45,13 +45,14 @@ export class Folder {
     return this.runAs({}, ...words)
   }
 
-  /** The same with further settings of the process: another user, other variables. */
-  runAs(settings: { uid?: number; env?: Record<string, string> }, ...words: string[]): Ended {
-    const { uid, env } = settings
+  /** The same with further settings of the process: another user, other variables, what comes by standard input. */
+  runAs(settings: { uid?: number; env?: Record<string, string>; input?: string }, ...words: string[]): Ended {
+    const { uid, env, input } = settings
     const ended = spawnSync(process.execPath, [entry, ...words], {
       cwd: this.path,
       encoding: 'utf8',
-      stdio: ['ignore', 'pipe', 'pipe'],
+      stdio: [input === undefined ? 'ignore' : 'pipe', 'pipe', 'pipe'],
+      ...(input === undefined ? {} : { input }),
       env: { ...process.env, NO_COLOR: '1', ...env },
       ...(uid === undefined ? {} : { uid, gid: uid }),
     })
