@@ -32,7 +32,7 @@ herd AS (SELECT * FROM now WHERE in_herd),
 breeding AS (SELECT * FROM now WHERE breeds)
 
 SELECT animal, 1 AS section, 1 AS place, 'in-calf-heat' AS reason FROM herd WHERE in_calf AND on_heat
-UNION ALL SELECT animal, 1, 2, 'served-in-calf' FROM herd WHERE served_in_calf AND today - max(service_day, check_day) <= 7
+UNION ALL SELECT animal, 1, 2, 'served-in-calf' FROM herd WHERE served_in_calf AND today - max(service_day, coalesce(found_day, 0)) <= 7
 UNION ALL SELECT animal, 1, 3, 'overdue' FROM herd WHERE in_calf AND today - due > overdue
 UNION ALL SELECT animal, 1, 4, 'calving-unknown' FROM meant WHERE to_serve_now AND NOT maiden AND calved IS NULL
 UNION ALL SELECT animal, 1, 5, 'calved-under-30' FROM meant WHERE to_serve_now AND calved < never

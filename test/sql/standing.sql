@@ -91,6 +91,8 @@ SELECT animal.animal, number, sex = 'F' AS female, her_season.block, start, ai_e
   last_check.day AS check_day, last_check.result AS check_result,
   counting.day AS counting_day, counting.result AS counting_result,
   conception.animal IS NOT NULL AS in_calf, conceived,
+  (SELECT found.day FROM "check" AS found WHERE found.animal = conception.animal AND found.cycle = conception.cycle
+     AND found.n = conception.n) AS found_day,
   conceived + coalesce(sire.gestation,
     (SELECT iif(open_cycle.parity = 0, gestation.maiden, days) FROM spelled JOIN gestation USING (breed)
      WHERE spelled.name = lower(trim(sire.breed))),
