@@ -1,7 +1,9 @@
 /** `dawnlist archive`: closes old seasons into a file beside the herd. A dry run, unless `--write` is given. */
+
 import { isoDay } from '../breeding/day.ts'
 import { type Archived, archiveHerdFile, lookAtArchive } from '../herd/archive.ts'
 import { openHerdFile } from '../herd/open.ts'
+import { counted } from '../words/counted.ts'
 import { dateInWords } from '../words/dates.ts'
 import { safeText } from '../words/safe.ts'
 import type { Run } from './command.ts'
@@ -37,7 +39,7 @@ function report(name: string, { before, went, stay, file }: Archived): string {
   const counts = [...Map.groupBy(went, ({ kind }) => kind)]
     .map(([kind, facts]) => `${kind} ${facts.length}`)
     .sort()
-  const told = `${went.length === 1 ? '1 fact' : `${went.length} facts`} from before ${day} (${counts.join(', ')})`
+  const told = `${counted(went.length, 'fact')} from before ${day} (${counts.join(', ')})`
   return file === undefined
     ? `${name}: ${told} can be archived, ${stay} stay. Nothing was written: add --write to do it.\n`
     : `${name}: ${told} went to the archive, ${stay} stay. The whole herd as it was: ${safeText(file)}\n`

@@ -33,6 +33,3 @@ export const parted = (parts: readonly (readonly Line[])[]): readonly Line[] =>
 /** Lines moved in by a cell. */
 export const movedIn = (lines: readonly Line[], by = 1): readonly Line[] =>
   lines.map((line) => (line.length === 0 ? line : [bit(' '.repeat(by)), ...line]))
-
-/** The text with its first letter large. */
-export const capital = (text: string): string => text.charAt(0).toUpperCase() + text.slice(1)

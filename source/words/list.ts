@@ -5,6 +5,7 @@ import type { Reason, Section, Since, Warning } from '../breeding/list.ts'
 import type { Policy } from '../breeding/policy.ts'
 import type { Phase } from '../breeding/season.ts'
 import type { ServingSession } from '../breeding/session.ts'
+import { capital } from './capital.ts'
 import { counted } from './counted.ts'
 import { shortDate } from './dates.ts'
 import { safeText } from './safe.ts'
@@ -29,7 +30,7 @@ export const moveWords = ({ block, what, day, count }: MoveDue): string => {
   const name = safeText(block)
   const animals = counted(count, 'animal')
   const does = what === 'in' ? 'goes in' : 'comes out'
-  return `${name.charAt(0).toUpperCase()}${name.slice(1)} block: the bull ${does} ${shortDate(day)}, ${animals}`
+  return `${capital(name)} block: the bull ${does} ${shortDate(day)}, ${animals}`
 }
 
 export const sessionNames: Readonly<Record<ServingSession, string>> = {

@@ -3,6 +3,7 @@
 import type { NitrogenState } from '../breeding/straws/nitrogen.ts'
 import type { StrawReason, StrawReasonCode } from '../breeding/straws/reason.ts'
 import type { ThawingCard, ThawingStep } from '../breeding/straws/thawing.ts'
+import { capital } from './capital.ts'
 import { counted } from './counted.ts'
 import { plainDate } from './plain-date.ts'
 import { filled, type Sentences, type Values } from './sentences.ts'
@@ -159,8 +160,6 @@ export const servingSteps = (cards: readonly CardFor[]): readonly string[] => {
         : [thawingSteps[step](longest.card)],
   )
 }
-
-const capital = (text: string): string => text.charAt(0).toUpperCase() + text.slice(1)
 
 /**
  * The card on one line, for the form in which she is served.

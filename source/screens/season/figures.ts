@@ -1,14 +1,16 @@
 /** The figures of a season, each with what it is counted of, its interval, what is not known, and its aim. */
+
 import type { FigureName } from '../../breeding/figures/behind.ts'
 import type { Figure } from '../../breeding/figures/figure.ts'
 import type { SeasonView } from '../../breeding/figures/season-view.ts'
 import { figuresAt, figuresShown } from '../../morning/places/season.ts'
 import { type FigureGroup, type FigureRow, figureGroups } from '../../morning/season/figures.ts'
+import { capital } from '../../words/capital.ts'
 import { groupingWords, groupName, intervalMeanings } from '../../words/season.ts'
 import { bit, type Line } from '../line.tsx'
 import { type PointedLine, pointedPage, type Room } from '../page-lines.ts'
 import { ruled } from '../ruled.ts'
-import { capital, movedIn, paragraph, parted, pointable } from '../text.ts'
+import { movedIn, paragraph, parted, pointable } from '../text.ts'
 import type { Theme } from '../theme.ts'
 import { fill } from '../width.ts'
 import { figureLabel, figureMeaning, groupWords, seasonWords } from '../words/season.ts'

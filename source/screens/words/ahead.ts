@@ -1,6 +1,8 @@
 /** Words of the days ahead: the next two weeks, scanning visits, key dates. */
+
 import type { Day } from '../../breeding/day.ts'
 import type { Section } from '../../breeding/list.ts'
+import { counted } from '../../words/counted.ts'
 import { dateInWords, shortDate } from '../../words/dates.ts'
 import { safeText } from '../../words/safe.ts'
 import type { Sentences, Values } from '../../words/sentences.ts'
@@ -17,7 +19,7 @@ export const columnNames: Readonly<Record<Section, string>> = {
   'heat-record': 'heat',
 }
 
-const animals = (count: number): string => `${count} ${count === 1 ? 'animal' : 'animals'}`
+const animals = (count: number): string => counted(count, 'animal')
 const block = (name: string): string => `${safeText(name)} block`
 
 export const aheadWords = {

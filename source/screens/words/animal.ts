@@ -5,11 +5,12 @@ import type { AnimalFact } from '../../breeding/facts.ts'
 import type { ServiceEnd } from '../../breeding/figures/service-results.ts'
 import type { Row } from '../../breeding/list.ts'
 import type { Standing } from '../../breeding/standing.ts'
+import { counted } from '../../words/counted.ts'
 import { shortDate } from '../../words/dates.ts'
 import { factWords } from '../../words/facts.ts'
 import { safeText } from '../../words/safe.ts'
 
-const days = (count: number): string => `${count} ${count === 1 ? 'day' : 'days'}`
+const days = (count: number): string => counted(count, 'day')
 
 export const animalWords = {
   belongs: (standing: Standing): string =>
@@ -87,6 +88,6 @@ export const animalWords = {
   strawLeft: (left: number): string => `${left} left`,
   inbred: (share: number, wide: boolean): string =>
     `${wide ? 'calf ' : ''}inbred ${(100 * share).toFixed(1)} %`,
-  generations: (count: number): string => `${count} ${count === 1 ? 'generation' : 'generations'} known`,
+  generations: (count: number): string => `${counted(count, 'generation')} known`,
   confirm: 'close relative',
 } as const

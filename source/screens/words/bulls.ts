@@ -1,18 +1,19 @@
 /** Words of the bulls' screen. */
-const count = (many: number, one: string, more = `${one}s`): string => `${many} ${many === 1 ? one : more}`
+import { capital } from '../../words/capital.ts'
+import { counted } from '../../words/counted.ts'
 
 const inDays = (days: number): string =>
   days === 0 ? 'today' : days === 1 ? 'tomorrow' : days > 0 ? `in ${days} days` : `${-days} days ago`
 
 export const bullsWords = {
-  block: (block: string): string => `${block.charAt(0).toUpperCase()}${block.slice(1)} block`,
+  block: (block: string): string => `${capital(block)} block`,
   weeks: (from: string, to: string): string => `With the cows ${from} to ${to}.`,
   begins: (days: number): string => `turn-out ${inDays(days)}`,
   isIn: (to: string): string => `bull in until ${to}`,
   isOut: (on: string): string => `bull out since ${on}`,
   reckoning: 'reckoning how many are needed',
   needed: (needed: number, onHand: number): string =>
-    `${count(needed, 'bull')} needed, ${onHand} on hand${needed > onHand ? `: ${needed - onHand} short` : ''}`,
+    `${counted(needed, 'bull')} needed, ${onHand} on hand${needed > onHand ? `: ${needed - onHand} short` : ''}`,
   nothingOpen: 'no bull needed: nothing will be open',
   over: 'the bull weeks are over',
   why: (high: number, perBull: number, isIn: boolean): string =>
@@ -39,16 +40,16 @@ export const bullsWords = {
   ageUnknown: 'age not known',
   atTurnOut: (age: string): string => `${age} at turn-out`,
   with: (many: number): string => (many === 0 ? '' : `with ${many}`),
-  runsWith: (many: number): string => `Runs with ${count(many, 'animal')}.`,
+  runsWith: (many: number): string => `Runs with ${counted(many, 'animal')}.`,
   examined: (date: string): string => `Examined by the vet ${date}.`,
   notExamined: 'No examination is on record: have soundness and feet seen to, and note it on his page.',
   seen: (all: number, returned: number): string =>
-    all === 0 ? '' : returned === 0 ? count(all, 'service') : `${returned} of ${all} came back`,
+    all === 0 ? '' : returned === 0 ? counted(all, 'service') : `${returned} of ${all} came back`,
   services: (all: number, returned: number, held: number, unknown: number): string =>
-    `${count(all, 'service')} seen this season: ${returned} came back, ${held} in calf, ${unknown} not known yet.`,
+    `${counted(all, 'service')} seen this season: ${returned} came back, ${held} in calf, ${unknown} not known yet.`,
   noServices: 'None of his services was seen this season.',
   doubt: (returned: number, all: number, inHundred: string): string =>
-    `${returned} of ${count(all, 'service')} came back. A sound bull would show that in ${inHundred} of 100 seasons: have him checked, and let another bull follow.`,
+    `${returned} of ${counted(all, 'service')} came back. A sound bull would show that in ${inHundred} of 100 seasons: have him checked, and let another bull follow.`,
   newest: 'Services, newest first',
   ends: { held: 'in calf', failed: 'came back or empty', unknown: 'not known yet' },
 } as const

@@ -1,6 +1,9 @@
 /** Words of the screens' frame and of the morning list. */
+
 import type { StrawKind } from '../../breeding/facts.ts'
 import type { BlockDay, Row } from '../../breeding/list.ts'
+import { capital } from '../../words/capital.ts'
+import { counted } from '../../words/counted.ts'
 import { shortDate } from '../../words/dates.ts'
 import { phaseWords } from '../../words/list.ts'
 import { safeText } from '../../words/safe.ts'
@@ -27,7 +30,7 @@ export const screenWords = {
   visit: (ready: number, when: string): string => `${ready} ready on ${when}, the scanning visit`,
   toDo: (count: number): string => `${count} to do`,
   done: (count: number): string => `${count} done`,
-  animals: (count: number): string => `${count} ${count === 1 ? 'animal' : 'animals'}`,
+  animals: (count: number): string => counted(count, 'animal'),
   typed: (typed: string): string => `Number ${typed}`,
   goTitle: 'Go to',
   searchTitle: 'Name, number or ear tag',
@@ -40,10 +43,9 @@ export const screenWords = {
     'move-outside-season': 'That day lies outside the season: type one within it.',
   },
   initialsTitle: 'Who is recording? Initials, or nothing',
-  leavingTitle: (count: number): string => `${count} ${count === 1 ? 'fact is' : 'facts are'} not saved`,
+  leavingTitle: (count: number): string => `${counted(count, 'fact is', 'facts are')} not saved`,
   leaving: 'They are lost if you leave now. S saves a copy of the whole herd elsewhere. Leave all the same?',
-  keptResults: (count: number): string =>
-    `${count} ${count === 1 ? 'result' : 'results'} of a scanning visit to settle`,
+  keptResults: (count: number): string => `${counted(count, 'result')} of a scanning visit to settle`,
   opensIt: 'Enter opens it',
   herFacts: 'her facts',
   olderTitle: 'An older copy stands in the place of the file',
@@ -56,8 +58,6 @@ export const screenWords = {
   menuTitle: (who: string): string => `Record about ${who}`,
   day: (days: number): string => `day ${days}`,
 } as const
-
-const capital = (text: string): string => text.charAt(0).toUpperCase() + text.slice(1)
 
 /** @example 'Spring block: AI day 28 of 42, closes Thu 11 Jun' */
 export function blockWords({ block, phase, day, season, closes }: BlockDay): string {

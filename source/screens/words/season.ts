@@ -1,4 +1,5 @@
 /** Words of the season's screen; what figures and changes are called stands in source/words/season.ts. */
+
 import type { LastChance, TimeLeft } from '../../breeding/ahead/last-chances.ts'
 import type { Day } from '../../breeding/day.ts'
 import type { Counts, FigureName } from '../../breeding/figures/behind.ts'
@@ -7,6 +8,7 @@ import type { SeasonPart } from '../../morning/place.ts'
 import type { FigureGroup } from '../../morning/season/figures.ts'
 import type { Question } from '../../morning/season/questions.ts'
 import type { Knob } from '../../morning/season/tries.ts'
+import { counted } from '../../words/counted.ts'
 import { safeText } from '../../words/safe.ts'
 import {
   type FigureName as FigureLabel,
@@ -15,7 +17,6 @@ import {
   lastChanceReasons,
 } from '../../words/season.ts'
 
-const count = (many: number, one: string, more = `${one}s`): string => `${many} ${many === 1 ? one : more}`
 const percent = (share: number | undefined): string => (share === undefined ? '' : `${Math.round(share)} %`)
 
 export const seasonParts: Readonly<Record<SeasonPart, string>> = {
@@ -165,19 +166,19 @@ export const seasonWords = {
   intervalMeans: (low: number, high: number): string =>
     `By chance alone such a herd could lie anywhere from ${Math.round(low)} to ${Math.round(high)} % (19 times in 20).`,
   notKnown: (many: number): string => (many === 0 ? '' : `${many} not known`),
-  notKnownYet: (many: number): string => `${count(many, 'is', 'are')} not known yet.`,
+  notKnownYet: (many: number): string => `${counted(many, 'is', 'are')} not known yet.`,
   aim: (target: number | undefined): string => (target === undefined ? '' : `aim ${target} %`),
   aimFrom: (target: number, source: string): string => `Aim: ${target} % (${source}).`,
   from: (source: string): string => `Source: ${source}.`,
   columns: { of: 'counted', interval: '19 in 20' },
-  animals: (many: number): string => count(many, 'animal'),
-  services: (many: number): string => count(many, 'service'),
+  animals: (many: number): string => counted(many, 'animal'),
+  services: (many: number): string => counted(many, 'service'),
   meanDays: (mean: number, median: number): string =>
     `mean ${Math.round(mean)} days, half by ${Math.round(median)}`,
   halfBy: (median: number): string => `half by ${Math.round(median)} days`,
   noneYet: 'none yet',
   perPregnancy: (services: number, pregnancies: number, ratio: number): string =>
-    `${services} services with a result for ${count(pregnancies, 'pregnancy', 'pregnancies')}: ${ratio.toFixed(2)} each`,
+    `${services} services with a result for ${counted(pregnancies, 'pregnancy', 'pregnancies')}: ${ratio.toFixed(2)} each`,
   perPregnancyShort: (ratio: number): string => `${ratio.toFixed(2)} services a pregnancy`,
   ratio: (ratio: number): string =>
     `For each two cycles apart there are ${ratio.toFixed(1)} one cycle apart: few mean that first returns are missed.`,
@@ -186,10 +187,10 @@ export const seasonWords = {
   /** Pace. */
   servedOf: (served: number, all: number, share: string): string => `${served} of ${all} served (${share})`,
   paceNow: (aim: string, short: number): string =>
-    short > 0 ? `Aim by now ${aim}: ${count(short, 'animal')} short of it.` : `Aim by now ${aim}: on pace.`,
+    short > 0 ? `Aim by now ${aim}: ${counted(short, 'animal')} short of it.` : `Aim by now ${aim}: on pace.`,
   paceEnd: (aim: string, short: number): string =>
     short > 0
-      ? `Aim in three weeks ${aim}: ${count(short, 'animal')} short of it.`
+      ? `Aim in three weeks ${aim}: ${counted(short, 'animal')} short of it.`
       : `Aim in three weeks ${aim}: reached.`,
   ofThoseReady: (served: number, all: number): string =>
     `Of those that had calved long enough ago ${served} of ${all}.`,
@@ -200,7 +201,7 @@ export const seasonWords = {
   noResult: (services: number): string =>
     services === 0
       ? 'No service yet.'
-      : `${count(services, 'service')}, none with a result yet: results count from 42 days on.`,
+      : `${counted(services, 'service')}, none with a result yet: results count from 42 days on.`,
   heldOf: (held: number, all: number, share: string, interval: string): string =>
     `${held} of ${all} services with a result held (${share}, ${interval} by chance).`,
   notBack: (notBack: number, all: number, share: string, expected: string): string =>
@@ -227,13 +228,13 @@ export const seasonWords = {
   lastChances: 'Little or no time left in this block',
   servedTo: (date: string): string => `to ${date}`,
   toDecide: (animals: number, decided: number): string =>
-    `${count(animals, 'animal')}${decided === 0 ? '' : `, ${decided} decided`}`,
+    `${counted(animals, 'animal')}${decided === 0 ? '' : `, ${decided} decided`}`,
   decided: (what: string, date: string): string => `${what}, ${date}`,
   /** Bulls. */
   bullsNeeded: (needed: number, date: string, high: number, onHand: number): string =>
-    `${count(needed, 'bull')} from ${date} for up to ${high} open animals; ${onHand} on hand${needed > onHand ? `: ${needed - onHand} short` : ''}.`,
+    `${counted(needed, 'bull')} from ${date} for up to ${high} open animals; ${onHand} on hand${needed > onHand ? `: ${needed - onHand} short` : ''}.`,
   bullsNow: (needed: number, high: number, onHand: number): string =>
-    `${count(needed, 'bull')} for up to ${high} open animals; ${onHand} on hand.`,
+    `${counted(needed, 'bull')} for up to ${high} open animals; ${onHand} on hand.`,
   noBullWeeks: 'No bull weeks are planned.',
   /** Another week. */
   aiIsOver: 'The AI weeks are over.',

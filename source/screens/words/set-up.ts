@@ -1,7 +1,9 @@
 /** Words of setting up: parts, entries, and what each setting of the policy means. */
+
 import type { Policy, Setting } from '../../breeding/policy.ts'
 import type { SetUpPart } from '../../morning/place.ts'
-import { capital } from '../text.ts'
+import { capital } from '../../words/capital.ts'
+import { counted } from '../../words/counted.ts'
 
 export const setUpWords = {
   parts: { farm: 'Farm', seasons: 'Seasons', policy: 'Policy', animals: 'Animals' },
@@ -15,7 +17,7 @@ export const setUpWords = {
   season: (start: string, aiWeeks: number, bullWeeks: number): string =>
     `from ${start}, ${aiWeeks} + ${bullWeeks} weeks`,
   calvingFrom: (day: string): string => `calving from ${day}`,
-  visits: (count: number): string => `${count} ${count === 1 ? 'visit' : 'visits'}`,
+  visits: (count: number): string => counted(count, 'visit'),
   changed: 'yours',
   male: 'male',
   born: (day: string): string => `born ${day}`,

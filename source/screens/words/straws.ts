@@ -1,7 +1,7 @@
 /** Words of the straws' screen. */
-import type { StrawKind } from '../../breeding/facts.ts'
 
-const count = (many: number, one: string, more = `${one}s`): string => `${many} ${many === 1 ? one : more}`
+import type { StrawKind } from '../../breeding/facts.ts'
+import { counted } from '../../words/counted.ts'
 
 export const strawsWords = {
   supply: 'Will they last',
@@ -29,7 +29,7 @@ export const strawsWords = {
   ): string =>
     expected >= wanted
       ? `The dairy straws used so far should bring the ${wanted} heifers wanted (${low} to ${high}, 8 times in 10).`
-      : `Of ${wanted} heifers wanted the dairy straws used so far should bring ${expected} (${low} to ${high}, 8 times in 10): short by what ${count(more, 'sexed straw')} in cows would bring${over ? ', and their days are over' : ''}.`,
+      : `Of ${wanted} heifers wanted the dairy straws used so far should bring ${expected} (${low} to ${high}, 8 times in 10): short by what ${counted(more, 'sexed straw')} in cows would bring${over ? ', and their days are over' : ''}.`,
   nitrogen: 'Nitrogen',
   noNitrogen: 'No depth is on record: N records one.',
   oneFlask: 'the flask',
@@ -43,10 +43,10 @@ export const strawsWords = {
   toList: 'the list',
   odd: 'To look into',
   flask: (name: string | undefined): string => (name === undefined ? 'No flask named' : `Flask ${name}`),
-  straws: (many: number): string => count(many, 'straw'),
+  straws: (many: number): string => counted(many, 'straw'),
   canister: (name: string | undefined): string => (name === undefined ? '' : `canister ${name}`),
   batch: (name: string | undefined): string => (name === undefined ? '' : `batch ${name}`),
-  lotsUsedUp: (many: number): string => `${count(many, 'lot is', 'lots are')} used up`,
+  lotsUsedUp: (many: number): string => `${counted(many, 'lot is', 'lots are')} used up`,
   usedUp: 'Used up',
   left: (many: number): string => `${many} left`,
   counted: (date: string): string => `counted ${date}`,
@@ -56,7 +56,7 @@ export const strawsWords = {
   notEasy: 'not easy calving',
   gestation: (days: number): string => `calves come after ${days} days`,
   used: (used: number, all: number, share: number, limit: number): string =>
-    `Used for ${used} of ${count(all, 'service')} this season (${share} %; a team: at most ${limit} %).`,
+    `Used for ${used} of ${counted(all, 'service')} this season (${share} %; a team: at most ${limit} %).`,
   history: 'What happened to them',
   serving: 'Serving card',
   moved: {

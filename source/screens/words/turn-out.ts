@@ -1,12 +1,12 @@
 /** Words of the move to the bull weeks and out of them. */
+
 import type { KeptReason } from '../../breeding/ahead/turn-out.ts'
 import type { Day } from '../../breeding/day.ts'
+import { counted } from '../../words/counted.ts'
 import { dateInWords, shortDate } from '../../words/dates.ts'
 import { safeText } from '../../words/safe.ts'
 import type { Sentences, Values } from '../../words/sentences.ts'
 
-const plural = (count: number, one: string, many = `${one}s`): string =>
-  `${count} ${count === 1 ? one : many}`
 const block = (name: string): string => `${safeText(name)} block`
 
 export const keptReasons: Readonly<Record<KeptReason, string>> = {
@@ -25,20 +25,20 @@ export const turnOutWords = {
   dayHint: 'D, Left, Right',
   asPlanned: 'as planned',
   inUntil: (last: Day): string => `he comes out ${shortDate(last)}`,
-  later: (days: number): string => `${plural(days, 'day')} later than planned`,
-  earlier: (days: number): string => `${plural(days, 'day')} earlier than planned`,
+  later: (days: number): string => `${counted(days, 'day')} later than planned`,
+  earlier: (days: number): string => `${counted(days, 'day')} earlier than planned`,
   /** Effects of another day. */
   unserved: (heats: number, left: number, longer: boolean): string =>
-    `About ${plural(heats, 'heat')} ${heats === 1 ? 'goes' : 'go'} unserved between the last straw and the bull, and ${plural(left, 'day')} with him ${left === 1 ? 'is' : 'are'} left. The plan of the season stays${longer ? '; W lets AI go on for a week in their place' : ''}.`,
+    `About ${counted(heats, 'heat')} ${heats === 1 ? 'goes' : 'go'} unserved between the last straw and the bull, and ${counted(left, 'day')} with him ${left === 1 ? 'is' : 'are'} left. The plan of the season stays${longer ? '; W lets AI go on for a week in their place' : ''}.`,
   early: (closes: Day): string =>
     `AI goes on until ${shortDate(closes)}: of a calf conceived in these days nobody can tell the sire. A shorter AI is planned in Set-up.`,
   outLate: (end: Day): string => `The last calves then come about ${dateInWords(end)}.`,
   notYet: 'Still to come: nothing is recorded for a day after tomorrow.',
   longer: (weekEnd: Day, empty: number, emptyNow: number, straws: number): string =>
-    `W: AI a week longer, to ${shortDate(weekEnd)}. Forecast: ${Math.round(empty)} empty at the end in the place of ${Math.round(emptyNow)}, ${plural(Math.max(0, Math.round(straws)), 'straw')} more.`,
+    `W: AI a week longer, to ${shortDate(weekEnd)}. Forecast: ${Math.round(empty)} empty at the end in the place of ${Math.round(emptyNow)}, ${counted(Math.max(0, Math.round(straws)), 'straw')} more.`,
   /** How many bulls. */
   need: (low: number, high: number, needed: number, young: number): string =>
-    `${low} to ${high} open at turn-out, at least 8 times in 10: for ${high} it takes ${plural(needed, 'bull')} of two years or more, or ${young} younger.`,
+    `${low} to ${high} open at turn-out, at least 8 times in 10: for ${high} it takes ${counted(needed, 'bull')} of two years or more, or ${young} younger.`,
   needRests: 'Twice as many as work at a time, since half of them rest.',
   reckoning: 'How many bulls it takes is being reckoned.',
   bullsTitle: (chosen: number, serve: number): string =>
@@ -47,7 +47,7 @@ export const turnOutWords = {
   short: (count: number): string => `too few for ${count} open`,
   alone: 'two at least: one may go lame',
   noBulls: 'No bull of the farm is on record: mark him ready in Set-up. Without one the move names no bull.',
-  age: (years: number): string => `${plural(years, 'year')} old`,
+  age: (years: number): string => `${counted(years, 'year')} old`,
   young: (serves: number): string => `under two years: ${serves} open at most`,
   ageUnknown: 'birth not known',
   goesTitle: {
@@ -61,7 +61,7 @@ export const turnOutWords = {
   nobodyGoes: 'Nobody is left to put with him.',
   nobodyWith: 'No animal of this block is with a bull.',
   already: (count: number): string =>
-    `${plural(count, 'animal')} ${count === 1 ? 'is' : 'are'} with him already.`,
+    `${counted(count, 'animal')} ${count === 1 ? 'is' : 'are'} with him already.`,
   keptTitle: (count: number): string => `Kept from him: ${count}`,
   inCalfTitle: (count: number): string => `In calf, need no bull: ${count}`,
   /** About one animal. */
@@ -78,7 +78,7 @@ export const turnOutWords = {
 
 const of = ({ block: name = '' }: Values): string => block(String(name))
 const dayOf = ({ day = 0 }: Values): Day => Number(day) as Day
-const animals = ({ count = 0 }: Values): string => plural(Number(count), 'animal')
+const animals = ({ count = 0 }: Values): string => counted(Number(count), 'animal')
 const withBulls = ({ bulls = '' }: Values): string =>
   bulls === '' ? 'the bull' : safeText(String(bulls)).replace(/, ([^,]*)$/, ' and $1')
 const perDay = ({ heats = 0 }: Values): string => `about ${Number(heats).toFixed(1)} heats a day`
@@ -100,7 +100,7 @@ export const turnOutMessages: Sentences = {
   'ai-is-over': 'AI is over in this block: it can no longer be made longer.',
   'no-bull-week-left': 'No week with the bull is left to give to AI.',
   'move-in-later': (values) =>
-    `Nothing recorded: ${dateInWords(dayOf(values))} is still to come. About ${plural(Number(values.unserved), 'heat')} go unserved until then. The step stays on the morning list.`,
+    `Nothing recorded: ${dateInWords(dayOf(values))} is still to come. About ${counted(Number(values.unserved), 'heat')} go unserved until then. The step stays on the morning list.`,
   'move-out-later': (values) =>
     `Nothing recorded: ${dateInWords(dayOf(values))} is still to come. The step stays on the morning list from the planned day on.`,
   'put-off-in': (values) =>
