@@ -8,7 +8,17 @@ import { fileLimit } from '../../source/herd/format.ts'
 import { openHerdFile } from '../../source/herd/open.ts'
 import { asFacts } from '../../source/herd/recording.ts'
 import { sentence } from '../../source/words/index.ts'
-import { codes, factsIn, good, herdPath, inFolder, note, notesIn, smallHerd } from './support/herds.ts'
+import {
+  codes,
+  factsIn,
+  good,
+  herdPath,
+  inFolder,
+  note,
+  notesIn,
+  smallHerd,
+  soundFile,
+} from './support/herds.ts'
 import { intercept } from './support/intercept.ts'
 import { MemoryFiles } from './support/memory-files.ts'
 import { memoryWorld } from './support/worlds.ts'
@@ -181,7 +191,7 @@ test('a herd of more than a hundred thousand facts says so, and works as usual',
   const files = new MemoryFiles()
   const world = memoryWorld({ files })
   const many = Array.from({ length: 100_000 }, (_, index) => ({ ...note(`${index}`), id: `note-${index}` }))
-  good(await createHerdFile(herdPath, [...smallHerd, ...many], 'MK', world))
+  files.place(herdPath, await soundFile([...smallHerd, ...many]))
   const herd = good(await openHerdFile(herdPath, world))
   expect(herd.problems).toEqual([
     { code: 'herd-large', severity: 'notice', path: herdPath, values: { facts: 100_004, limit: 100_000 } },

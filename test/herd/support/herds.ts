@@ -3,7 +3,9 @@ import { tmpdir } from 'node:os'
 import { join } from 'node:path'
 import type { Fact, NewFact } from '../../../source/breeding/facts.ts'
 import type { Outcome } from '../../../source/breeding/problem.ts'
+import { encodeFile, encodeLines, type Header } from '../../../source/herd/format.ts'
 import { readHerd } from '../../../source/herd/reading.ts'
+import { asFacts } from '../../../source/herd/recording.ts'
 
 /** An invented farm with two cows. */
 export const smallHerd: NewFact[] = [
@@ -74,6 +76,13 @@ export function good<T>(outcome: Outcome<T>): T {
 export function codes(outcome: Outcome<unknown>): string[] {
   if (outcome.ok) throw new Error('not refused')
   return outcome.problems.map((problem) => problem.code)
+}
+
+/** The bytes of a herd file with a right sum, whatever its facts are: none of them is checked. */
+export async function soundFile(facts: readonly NewFact[], header: Partial<Header> = {}): Promise<Buffer> {
+  const lines = await encodeLines(asFacts(facts, { at: new Date('2026-05-28T04:15:09.120Z'), by: 'MK' }))
+  const { parts } = await encodeFile({ format: 1, revision: 1, herdId: '7k2m9qxc4t0z', ...header }, lines)
+  return Buffer.concat(parts)
 }
 
 /** Does something in a folder of its own, which is removed afterwards. */

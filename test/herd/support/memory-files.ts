@@ -99,9 +99,15 @@ export class MemoryFiles implements Files {
     if (this.#folder(path).get(basename(path))?.now !== undefined) throw systemError('EEXIST')
     const inode = this.#newInode(mode)
     this.#point(path, inode)
+    let room = Buffer.alloc(0)
     return {
       async write(bytes, start) {
-        inode.bytes = Buffer.concat([inode.bytes, bytes.subarray(start)])
+        const before = inode.bytes.length
+        const length = before + bytes.length - start
+        // Twice as much as is needed, so that a file of many pieces is not copied for each of them.
+        if (room.length < length) room = Buffer.concat([inode.bytes], 2 * length)
+        bytes.copy(room, before, start)
+        inode.bytes = room.subarray(0, length)
         inode.changed = ++clock
         return bytes.length - start
       },
