@@ -2,25 +2,18 @@
  * The herd file while it is open: its facts in memory, and the recording of new ones. A fact counts as recorded
  * only when it is on the disk itself; until then it stands apart as not saved.
  */
-import { isDeepStrictEqual } from 'node:util'
-import type { Low } from 'lowdb'
 import type { Fact, NewFact } from '../breeding/facts.ts'
-import { notice, type Outcome, type Problem } from '../breeding/problem.ts'
+import type { Outcome, Problem } from '../breeding/problem.ts'
 import { breathe } from './breathe.ts'
 import { Gate } from './gate.ts'
-import { type HerdFile, Refusal } from './herd-file.ts'
+import { Refusal } from './herd-file.ts'
+import { type HerdParts, LiveState } from './live-state.ts'
 import { asOutcome } from './outcome.ts'
 import { asFacts } from './recording.ts'
 import type { HerdState } from './state.ts'
-import type { DurableFile } from './store/adapter.ts'
 import { saveCopyTo } from './store/copy.ts'
-import type { Environment } from './store/environment.ts'
-import type { Paths } from './store/paths.ts'
 import { whyReadOnly } from './store/permission.ts'
-import { CopiesBeside } from './store/siblings.ts'
-
-/** Up to so many facts everything stays quick. */
-export const comfortable = 100_000
+import { Turns } from './turns.ts'
 
 /** One action waiting for its turn to be saved. */
 interface Action {
@@ -28,35 +21,17 @@ interface Action {
   outcome: Outcome<readonly Fact[]>
 }
 
-/** What an open herd stands on; put together by `openHerdFile`. */
-export interface HerdParts {
-  readonly world: Environment
-  readonly paths: Paths
-  readonly path: string
-  readonly low: Low<HerdFile>
-  readonly durable: DurableFile
-  readonly readOnly: readonly Problem[]
-}
-
 /** An open herd file. Made by `openHerdFile`. */
 export class HerdStore {
   readonly #parts: HerdParts
-  readonly #copies: CopiesBeside
+  readonly #live: LiveState
   readonly #gate = new Gate()
-  readonly #listeners = new Set<() => void>()
-  #readOnly: readonly Problem[]
-  #state: HerdState
+  readonly #turns = new Turns()
   #waiting: Action[] = []
-  #queue: Promise<unknown> = Promise.resolve()
 
   constructor(parts: HerdParts) {
     this.#parts = parts
-    this.#copies = new CopiesBeside(parts.world, parts.paths)
-    this.#readOnly = parts.readOnly
-    const { facts, revision } = parts.low.data
-    const mode = parts.readOnly.length > 0 ? 'read-only' : 'writable'
-    const problems = [...parts.readOnly, ...this.#manyFacts(facts.length)]
-    this.#state = { facts, revision, mode, saving: 'saved', unsaved: [], trouble: [], problems }
+    this.#live = new LiveState(parts)
   }
 
   get path(): string {
@@ -66,26 +41,23 @@ export class HerdStore {
     return this.#parts.low.data.herdId
   }
   get state(): HerdState {
-    return this.#state
+    return this.#live.now
   }
   get facts(): readonly Fact[] {
-    return this.#state.facts
+    return this.state.facts
   }
   get revision(): number {
-    return this.#state.revision
+    return this.state.revision
   }
   get mode(): HerdState['mode'] {
-    return this.#state.mode
+    return this.state.mode
   }
   get problems(): readonly Problem[] {
-    return this.#state.problems
+    return this.state.problems
   }
 
   /** Calls back after every change of `state`. @returns ends it */
-  subscribe = (listener: () => void): (() => void) => {
-    this.#listeners.add(listener)
-    return () => this.#listeners.delete(listener)
-  }
+  subscribe = (listener: () => void): (() => void) => this.#live.subscribe(listener)
 
   /**
    * Loads what the first tick needs (the schema, the lock), so that it is as quick as the others: to be called when
@@ -111,11 +83,11 @@ export class HerdStore {
    *   or poll
    */
   async record(newFacts: readonly NewFact[], by?: string): Promise<Outcome<readonly Fact[]>> {
-    if (this.mode === 'read-only') return { ok: false, problems: this.#readOnly.map(asFault) }
+    if (this.mode === 'read-only') return { ok: false, problems: this.#live.refusals }
     const facts = asFacts(newFacts, { at: this.#parts.world.now(), by })
     const action: Action = { facts, outcome: { ok: true, value: facts } }
     this.#waiting.push(action)
-    await this.#inTurn(() => this.#saveWaiting())
+    await this.#turns.take(() => this.#saveWaiting())
     return action.outcome
   }
 
@@ -126,9 +98,9 @@ export class HerdStore {
    * @returns whether everything is saved now, or why not
    */
   async retry(overOlder = false): Promise<Outcome<null>> {
-    if (this.mode === 'read-only') return { ok: false, problems: this.#readOnly.map(asFault) }
-    return this.#inTurn(async () => {
-      const needed = this.#state.unsaved.length > 0 || overOlder
+    if (this.mode === 'read-only') return { ok: false, problems: this.#live.refusals }
+    return this.#turns.take(async () => {
+      const needed = this.state.unsaved.length > 0 || overOlder
       const problems = needed ? await this.#save(overOlder) : []
       return problems.length > 0 ? { ok: false, problems } : { ok: true, value: null }
     })
@@ -136,11 +108,10 @@ export class HerdStore {
 
   /** Tries again what is not saved; else looks for what other programs recorded and takes it in. */
   poll(): Promise<void> {
-    return this.#inTurn(async () => {
-      if (this.#state.unsaved.length > 0) await this.#save(false)
+    return this.#turns.take(async () => {
+      if (this.state.unsaved.length > 0) await this.#save(false)
       else await this.#look()
-      await this.#copies.look(this.#parts.low.data)
-      this.#change({})
+      await this.#live.lookBeside()
     })
   }
 
@@ -151,9 +122,9 @@ export class HerdStore {
    */
   saveCopy(path: string): Promise<Outcome<null>> {
     const { world, low } = this.#parts
-    return this.#inTurn(() =>
+    return this.#turns.take(() =>
       asOutcome(async () => {
-        await saveCopyTo(world, path, low.data, this.#state.unsaved)
+        await saveCopyTo(world, path, low.data, this.state.unsaved)
         return null
       }),
     )
@@ -161,28 +132,22 @@ export class HerdStore {
 
   /** Waits for what is being saved. Between two saves nothing is open. */
   async close(): Promise<void> {
-    await this.#queue
-    this.#listeners.clear()
-  }
-
-  #inTurn<T>(work: () => Promise<T>): Promise<T> {
-    const turn = this.#queue.then(work)
-    this.#queue = turn.catch(() => undefined)
-    return turn
+    await this.#turns.end()
+    this.#live.end()
   }
 
   async #saveWaiting(): Promise<void> {
     const added: Action[] = []
     for (const action of this.#waiting.splice(0)) {
-      const pending = [...this.#state.unsaved, ...added.flatMap((each) => each.facts)]
+      const pending = [...this.state.unsaved, ...added.flatMap((each) => each.facts)]
       const problems = await this.#gate.refusals(this.#parts.low.data, pending, action.facts)
       if (problems.length > 0) action.outcome = { ok: false, problems }
       else added.push(action)
     }
     if (added.length === 0) return
-    this.#change({
+    this.#live.change({
       saving: 'saving',
-      unsaved: [...this.#state.unsaved, ...added.flatMap((each) => each.facts)],
+      unsaved: [...this.state.unsaved, ...added.flatMap((each) => each.facts)],
     })
     const problems = await this.#save(false)
     if (problems.length > 0) for (const action of added) action.outcome = { ok: false, problems }
@@ -193,15 +158,15 @@ export class HerdStore {
     const before = low.data
     try {
       durable.overOlder = overOlder
-      low.data = { ...before, facts: before.facts.concat(this.#state.unsaved) }
+      low.data = { ...before, facts: before.facts.concat(this.state.unsaved) }
       await low.write()
       low.data = durable.saved
-      this.#change({ saving: 'saved', unsaved: [], trouble: [] })
+      this.#live.change({ saving: 'saved', unsaved: [], trouble: [] })
       return []
     } catch (error) {
       low.data = before
       const trouble = refused(error)
-      this.#change({ saving: this.#state.unsaved.length > 0 ? 'not-saved' : 'saved', trouble })
+      this.#live.change({ saving: this.state.unsaved.length > 0 ? 'not-saved' : 'saved', trouble })
       return trouble
     }
   }
@@ -211,43 +176,14 @@ export class HerdStore {
     try {
       const lost = (await durable.look()) ?? []
       low.data = durable.saved
-      if (this.mode === 'read-only') this.#readOnly = await whyReadOnly(world, paths, path, durable.edited)
-      this.#change({ unsaved: lost, trouble: [] })
+      const readOnly = this.mode === 'read-only' ? await whyReadOnly(world, paths, path, durable.edited) : []
+      this.#live.change({ readOnly, unsaved: lost, trouble: [] })
       if (lost.length > 0) await this.#save(false)
     } catch (error) {
-      this.#change({ trouble: refused(error) })
+      this.#live.change({ trouble: refused(error) })
     }
-  }
-
-  #manyFacts(facts: number): readonly Problem[] {
-    return facts > comfortable ? [notice('herd-large', this.#parts.path, { facts, limit: comfortable })] : []
-  }
-
-  /** Makes the next state and tells of it, where anything is different. */
-  #change(change: Partial<HerdState>): void {
-    const { facts, revision } = this.#parts.low.data
-    const before = this.#state
-    const next: HerdState = {
-      ...before,
-      facts,
-      revision,
-      mode: this.#readOnly.length > 0 ? 'read-only' : 'writable',
-      problems: [
-        ...this.#readOnly,
-        ...this.#manyFacts(facts.length),
-        ...this.#parts.durable.notices,
-        ...this.#copies.notices,
-      ],
-      ...change,
-    }
-    if (next.facts === before.facts && isDeepStrictEqual({ ...next, facts: [] }, { ...before, facts: [] }))
-      return
-    this.#state = next
-    for (const listener of this.#listeners) listener()
   }
 }
-
-const asFault = (problem: Problem): Problem => ({ ...problem, severity: 'fault' })
 
 function refused(error: unknown): readonly Problem[] {
   if (error instanceof Refusal) return error.problems
