@@ -28,7 +28,7 @@ const kindsOfCycle: ReadonlySet<FactKind> = new Set([
 ])
 
 /** What can be archived. */
-export interface Archivable {
+interface Archivable {
   /** The season day -35 that the oldest season kept whole begins with; every fact to archive is dated before it. */
   readonly before: Day
   /** In order of the file, corrections of such facts among them. */

@@ -16,7 +16,7 @@ export type SessionName = 'morning' | 'evening'
 export type TimeOfDay = string
 
 /** What every fact carries. */
-export interface Envelope {
+interface Envelope {
   /** Random, unique; the same id with other content is an error. */
   readonly id: string
   /** Id of the animal, or `herd`. */
@@ -40,7 +40,7 @@ export interface HeatFact extends Envelope {
   readonly signs?: string
 }
 /** Looked for a return, none seen. */
-export interface LookedFact extends Envelope {
+interface LookedFact extends Envelope {
   readonly kind: 'looked'
 }
 export interface ServiceFact extends Envelope {
@@ -86,7 +86,7 @@ export interface CalvingFact extends Envelope {
   readonly calfSex?: string
 }
 /** A pregnancy lost or aborted. */
-export interface LossFact extends Envelope {
+interface LossFact extends Envelope {
   readonly kind: 'loss'
 }
 /** Do not breed. */
@@ -95,7 +95,7 @@ export interface BarFact extends Envelope {
   readonly reason?: string
 }
 /** Do not breed is lifted. */
-export interface UnbarFact extends Envelope {
+interface UnbarFact extends Envelope {
   readonly kind: 'unbar'
   readonly reason?: string
 }
@@ -112,17 +112,17 @@ export interface FromBullFact extends Envelope {
   readonly bull?: string
 }
 /** Health hold, from its date until a day (included), or until further notice. */
-export interface HoldFact extends Envelope {
+interface HoldFact extends Envelope {
   readonly kind: 'hold'
   readonly until?: IsoDate
   readonly reason?: string
 }
 /** Body condition score, 1-5 in quarters. */
-export interface ScoreFact extends Envelope {
+interface ScoreFact extends Envelope {
   readonly kind: 'score'
   readonly condition: number
 }
-export interface DryFact extends Envelope {
+interface DryFact extends Envelope {
   readonly kind: 'dry'
 }
 /** Moved to another calving block. */
@@ -134,7 +134,7 @@ export interface LeftFact extends Envelope {
   readonly kind: 'left'
   readonly reason?: string
 }
-export interface NoteFact extends Envelope {
+interface NoteFact extends Envelope {
   readonly kind: 'note'
   readonly note: string
 }

@@ -3,7 +3,7 @@ import type { AnimalRecord } from './book.ts'
 import { type Day, isoDay } from './day.ts'
 import type { AnimalFact, ExaminedFact } from './facts.ts'
 
-export interface Marks {
+interface Marks {
   block: string | undefined
   barred: boolean
   onHold: boolean

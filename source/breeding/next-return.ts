@@ -3,7 +3,7 @@ import { type Day, plusDays } from './day.ts'
 import type { Policy } from './policy.ts'
 import type { Standing } from './standing.ts'
 
-export interface NextReturn {
+interface NextReturn {
   readonly from: Day
   readonly to: Day
   readonly likely: Day

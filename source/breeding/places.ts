@@ -26,7 +26,7 @@ const rules: readonly Rule[] = [
 ]
 
 /** Where an animal stands: take care where it fits, and the first other section that fits. */
-export interface Place {
+interface Place {
   readonly takeCare: Placement | undefined
   readonly further: Placement | undefined
 }

@@ -6,7 +6,7 @@ import type { CheckMethod } from './facts.ts'
 import type { Policy } from './policy.ts'
 
 /** How a conception day was found. */
-export type ConceptionBasis =
+type ConceptionBasis =
   | 'named-service'
   | 'foetal-age'
   | 'counted-service'

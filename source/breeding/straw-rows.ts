@@ -11,7 +11,7 @@ import { allotStraws } from './straws/choose.ts'
 import { stockOn } from './straws/stock.ts'
 
 /** An animal that is to be served, by her id. */
-export type ToServe = ReadonlyMap<string, { readonly standing: Standing; readonly serving: Serving }>
+type ToServe = ReadonlyMap<string, { readonly standing: Standing; readonly serving: Serving }>
 
 /**
  * Rows with their straws and the chance that each holds: proposed in the order of the rows, or the one that was used

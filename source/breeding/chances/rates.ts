@@ -16,7 +16,7 @@ export const serviceClasses: readonly ServiceClass[] = [
 ]
 
 /** A normal curve cut to whole days from..to. All in days. */
-export interface DayCurve {
+interface DayCurve {
   readonly mean: number
   readonly sd: number
   readonly from: number

@@ -16,7 +16,7 @@ export interface Figure {
 }
 
 /** What stands beside a figure. */
-export interface Beside {
+interface Beside {
   readonly unknown?: number
   readonly target?: number
   readonly source?: string

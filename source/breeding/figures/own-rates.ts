@@ -27,7 +27,7 @@ const AGAIN_TO = 29
 export const classOf = (service: Service): ServiceClass =>
   serviceClass(service.maiden, service.ai ? (service.straw ?? 'conventional') : 'natural')
 
-export interface ClassCount extends ServiceResults {
+interface ClassCount extends ServiceResults {
   /** Services of the same time whose end is not known; they are left out. */
   readonly unknown: number
 }

@@ -10,7 +10,7 @@ export const LAST_DAY = 20
 const TARGET = 90
 
 /** Served by the evening of a season day. */
-export interface PaceDay {
+interface PaceDay {
   readonly day: number
   readonly served: number
   /** Percent of the cohort, and what to aim for on the day. */

@@ -12,7 +12,7 @@ import { checkedEmpty, returned, type Standing } from '../standing.ts'
 import type { Anchor, ServedBy } from './outlook.ts'
 
 /** Where the forecast starts, and the day she will have calved where she is still to calve. */
-export interface Anchored {
+interface Anchored {
   readonly anchor: Anchor
   readonly calves: Day | undefined
 }

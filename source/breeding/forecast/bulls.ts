@@ -13,7 +13,7 @@ import type { Rates } from '../chances/rates.ts'
 export const bullFindsWith = (bulls: number, open: number, { bullFinds, openPerBull }: Rates): number =>
   open <= 0 ? bullFinds : bullFinds * Math.min(1, (openPerBull * bulls) / open)
 
-export interface BullNeed {
+interface BullNeed {
   /** Open animals at turn-out; take the high end of the forecast. */
   readonly open: number
   /** Open animals to one bull: 30, young bulls (under two years) 20, days 18-24 after synchronised services 15. */

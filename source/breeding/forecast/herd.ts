@@ -52,11 +52,11 @@ export interface HerdForecast {
 }
 
 /** Conceived by the end of a season day, and in calf at the final check (later in the season: now). */
-export interface ConceivedBy extends CountForecast {
+interface ConceivedBy extends CountForecast {
   readonly day: number
 }
 
-export interface HerdQuestion {
+interface HerdQuestion {
   readonly animals: readonly AnimalOutlook[]
   readonly season: SeasonDays
   readonly rates: Rates

@@ -20,7 +20,7 @@ import { holdEnd } from './hold.ts'
 import type { AnimalOutlook, SeasonDays, ServedBy } from './outlook.ts'
 
 /** An animal of the forecast. */
-export interface OutlookOf {
+interface OutlookOf {
   readonly standing: Standing
   readonly outlook: AnimalOutlook
 }

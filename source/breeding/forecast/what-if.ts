@@ -57,7 +57,7 @@ export function changedConception(own: OwnConception, { cowConception }: Change)
 }
 
 /** What the changes are measured from. */
-export interface Plan {
+interface Plan {
   /** Season day of the morning, and last season days of AI and of the bull. */
   readonly s: number
   readonly aiEnd: number

@@ -1,7 +1,7 @@
 /** International IDs of breeding animals. */
 
 /** The parts of an international ID. */
-export interface InternationalId {
+interface InternationalId {
   /** Three letters. */
   readonly breed: string
   /** Three letters, ISO 3166. */

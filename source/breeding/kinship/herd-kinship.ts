@@ -26,7 +26,7 @@ function parentsIn(book: HerdBook): Map<string, Parents> {
 }
 
 /** A pedigree with what was wrong in it. */
-export interface HerdPedigree {
+interface HerdPedigree {
   readonly pedigree: Pedigree
   /** Notices; the parents of the animals that they blame count as unknown. */
   readonly problems: readonly Problem[]

@@ -48,7 +48,7 @@ function loops(parents: ReadonlyMap<string, Parents>): string[][] {
 }
 
 /** Something impossible, with the ids of the animals whose recorded parents cannot all be right. */
-export type Impossible =
+type Impossible =
   /** Each is a parent of the one before, the first of the last. */
   | { readonly code: 'pedigree-loop'; readonly animals: readonly string[] }
   | { readonly code: 'pedigree-same-parents'; readonly animals: readonly [string]; readonly parent: string }

@@ -3,7 +3,7 @@
  */
 
 /** One that was watched: until when, and whether it happened then (otherwise it went out of sight: censored). */
-export interface Watched {
+interface Watched {
   readonly time: number
   readonly happened: boolean
 }

@@ -12,7 +12,7 @@ export interface KindProposal {
 }
 
 /** What the conditions ask besides the occasion. `heifersEnough` is asked last, and only when the rest fits. */
-export interface KindSetting {
+interface KindSetting {
   readonly policy: Policy
   readonly heifersEnough: () => boolean
 }

@@ -6,7 +6,7 @@ import { momentOf } from '../moment.ts'
 
 export type NitrogenState = 'enough' | 'order' | 'alarm'
 
-export interface NitrogenReading {
+interface NitrogenReading {
   readonly day: Day
   readonly depthCm: number
 }

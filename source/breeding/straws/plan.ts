@@ -3,7 +3,7 @@ import { type Rates, type ServiceClass, serviceClass } from '../chances/rates.ts
 import type { StrawKind } from '../facts.ts'
 
 /** What becomes of a straw, each a share 0-1 of the step before. */
-export interface LossChain {
+interface LossChain {
   /** Services that hold. */
   readonly conceive: number
   /** Dams in calf that are kept until they calve. */

@@ -18,7 +18,7 @@ export interface Lot extends StrawLot {
 }
 
 /** Straws of one sire and kind, wherever they are. */
-export interface Pool {
+interface Pool {
   readonly sire: string
   readonly straw: StrawKind
   /** Straws left in all its lots, 0 or more. */

@@ -2,7 +2,7 @@
 import type { StrawKind } from '../facts.ts'
 import type { Stock } from './stock.ts'
 
-export type SupplyState = 'enough' | 'low' | 'out'
+type SupplyState = 'enough' | 'low' | 'out'
 
 export interface Supply {
   readonly straw: StrawKind
