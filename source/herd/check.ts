@@ -102,7 +102,7 @@ function unfitValues(value: unknown, path: string, animal: string | undefined, d
           fault(
             'field-too-long',
             path,
-            { field: path.split('.').at(-1) ?? '', limit: textLimit, found: shown(value) },
+            { field: path.slice(path.lastIndexOf('.') + 1), limit: textLimit, found: shown(value) },
             animal,
           ),
         ]

@@ -19,7 +19,8 @@ export async function readEdited(
   path: string,
   migrations?: readonly Migration[],
 ): Promise<Reading> {
-  let data: unknown
+  // Any JSON: of a text or a number there are no fields either.
+  let data: Readonly<Record<string, unknown>> | null
   let text = ''
   try {
     text = new TextDecoder('utf-8', { fatal: true }).decode(bytes)
@@ -27,8 +28,7 @@ export async function readEdited(
   } catch (error) {
     return { state: 'fault', problems: [fault('herd-damaged', path, whereBroken(text, error))] }
   }
-  if (!isRecord(data) || data.kind !== 'dawnlist')
-    return { state: 'fault', problems: [fault('herd-other-json', path)] }
+  if (data?.kind !== 'dawnlist') return { state: 'fault', problems: [fault('herd-other-json', path)] }
   const { format, revision, herd, facts } = data
   const problems = []
   if (!isCount(format)) problems.push(fault('header-field', path, { field: 'format' }))
@@ -73,11 +73,8 @@ function inFile(problem: Problem, path: string, text: string, count: number): Pr
   return { ...problem, path: `${path}${line}: ${problem.path}` }
 }
 
-const isRecord = (value: unknown): value is Record<string, unknown> =>
-  typeof value === 'object' && value !== null && !Array.isArray(value)
-
 const isCount = (value: unknown): value is number =>
-  typeof value === 'number' && Number.isSafeInteger(value) && value >= 0 && value <= countLimit
+  Number.isInteger(value) && (value as number) >= 0 && (value as number) <= countLimit
 
 /** Line, counted from 1, where reading stopped; 0 where that cannot be told. */
 function whereBroken(text: string, error: unknown): { line: number } {

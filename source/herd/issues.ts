@@ -31,7 +31,7 @@ export function problemOf(issue: Issue, fact: unknown, place: string, animal?: s
     place + issue.path.map((part) => (typeof part === 'number' ? `[${part}]` : `.${String(part)}`)).join('')
   const value = valueAt(fact, issue.path)
   const found = shown(value)
-  const field = String(issue.path.at(-1) ?? '')
+  const field = String(issue.path.findLast((part) => typeof part === 'string'))
   const problem = (code: string, values: Problem['values'] = {}): Problem =>
     fault(code, path, { field, found, ...values }, animal)
   switch (issue.code) {
@@ -58,11 +58,6 @@ export function problemOf(issue: Issue, fact: unknown, place: string, animal?: s
   }
 }
 
-function valueAt(fact: unknown, path: readonly PropertyKey[]): unknown {
-  let value = fact
-  for (const part of path) {
-    if (typeof value !== 'object' || value === null || !Object.hasOwn(value, part)) return undefined
-    value = (value as Record<PropertyKey, unknown>)[part]
-  }
-  return value
-}
+/** What stands where the schema found something: it goes into objects and lists only, and the last part may lack. */
+const valueAt = (fact: unknown, path: readonly PropertyKey[]): unknown =>
+  path.reduce((value, part) => (value as Record<PropertyKey, unknown>)[part], fact)

@@ -15,11 +15,12 @@ export class KnownFacts {
     this.#before = before
   }
 
-  /** Knows this fact too. Of two with one id the first stays. */
+  /** Knows this fact too, whose shape may not be judged yet. Of two with one id the first stays. */
   add(fact: Fact): void {
     if (this.find(fact.id) === undefined) this.#byId.set(fact.id, fact)
     if (fact.kind === 'correction') this.#corrections.push(fact)
-    if (fact.kind === 'archive') for (const id of fact.took) this.#archived.add(id)
+    if (fact.kind === 'archive' && Array.isArray(fact.took))
+      for (const id of fact.took) this.#archived.add(id)
     if (fact.kind !== 'animal') return
     this.#records.push(fact)
     this.#numbers.set(fact.about, fact.number)
