@@ -1,4 +1,4 @@
-import { sections } from '../../source/breeding/list.ts'
+import { sections } from '../../source/breeding/sections.ts'
 import { cautionOfForm } from '../../source/screens/words/cautions.ts'
 import { formTitles } from '../../source/screens/words/forms.ts'
 import { type CautionName, cautions, cautionsOf } from '../../source/words/cautions.ts'

@@ -1,5 +1,5 @@
 import { readFileSync } from 'node:fs'
-import { reasonsOf, warnings } from '../../source/breeding/list.ts'
+import { reasonsOf, warnings } from '../../source/breeding/sections.ts'
 import { below } from '../paths.ts'
 
 export const listSchemaPath = 'docs/schemas/list.schema.json'

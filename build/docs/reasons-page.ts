@@ -1,7 +1,7 @@
 import { isoDay } from '../../source/breeding/day.ts'
-import { reasonsOf, sections, warnings } from '../../source/breeding/list.ts'
 import type { NotOnList } from '../../source/breeding/not-on-list.ts'
 import { standardPolicy } from '../../source/breeding/policy.ts'
+import { reasonsOf, sections, warnings } from '../../source/breeding/sections.ts'
 import { usualWords } from '../../source/screens/words/keys.ts'
 import { cautions, cautionsOf } from '../../source/words/cautions.ts'
 import { reasonWords, sectionNames, warningWords } from '../../source/words/list.ts'

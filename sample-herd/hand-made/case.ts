@@ -1,7 +1,7 @@
 /** A hand-made case: one animal, what happened to her, and the code that she is there to show. */
 import { type Day, dayIso, isoDay, plusDays } from '../../source/breeding/day.ts'
 import type { AnimalFact, AnimalRecordFact, CheckFact } from '../../source/breeding/facts.ts'
-import type { Reason, Warning } from '../../source/breeding/list.ts'
+import type { Reason, Warning } from '../../source/breeding/sections.ts'
 
 /** The day of the cases: every code stands on this morning's list. */
 export const CASES_DAY: Day = isoDay('2026-05-28')

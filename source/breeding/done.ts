@@ -1,6 +1,6 @@
 /** Which facts of the list's day tick a row. */
 import type { FactKind } from './facts.ts'
-import type { Reason, Section } from './list.ts'
+import type { Reason, Section } from './sections.ts'
 import type { Standing } from './standing.ts'
 
 const tickedBy: Readonly<Record<Exclude<Section, 'take-care' | 'sweep-bull'>, readonly FactKind[]>> = {

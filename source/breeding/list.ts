@@ -1,57 +1,9 @@
-/** The shape of the morning list: sections, codes and rows. What each code says stands in words/list.ts. */
+/** The shape of the morning list: its rows, its blocks, the visits ahead. */
 import type { Day } from './day.ts'
 import type { StrawKind } from './facts.ts'
-import { checkWarnings } from './rules/pregnancy-check.ts'
-import { serveWarnings } from './rules/serve.ts'
-import { bullWarnings } from './rules/sweep-bull.ts'
 import type { Phase, Season } from './season.ts'
+import type { Reason, Section, Since, Warning } from './sections.ts'
 import type { ServingSession } from './session.ts'
-import { strawWarnings } from './straws/straws-of-day.ts'
-
-/** Sections in screen order. An animal stands in at most one. */
-export const sections = [
-  'take-care',
-  'serve',
-  'second-service',
-  'repeat-heat-watch',
-  'pregnancy-check',
-  'sweep-bull',
-  'no-heat-seen',
-  'heat-record',
-] as const
-export type Section = (typeof sections)[number]
-
-/** Reasons of each section, in the order that they place an animal. */
-export const reasonsOf = {
-  'take-care': [
-    'in-calf-heat',
-    'served-in-calf',
-    'overdue',
-    'calving-unknown',
-    'calved-under-30',
-    'calved-30-41',
-    'short-interval',
-    'hold',
-    'unserved-heat',
-    'no-service-fits',
-    'loss',
-    'contradiction',
-  ],
-  serve: ['on-heat', 'fixed-time'],
-  'second-service': ['on-heat', 'fixed-time'],
-  'repeat-heat-watch': ['since-service', 'since-heat'],
-  'pregnancy-check': ['due', 'unsure', 'heat-in-calf', 'served-in-calf', 'confirm', 'final'],
-  'sweep-bull': ['chances', 'by-hand', 'late', 'window', 'keep-from-bull'],
-  'no-heat-seen': ['cycling-not-seen', 'no-heat-24-days', 'empty', 'at-risk'],
-  'heat-record': ['none-seen'],
-} as const satisfies Record<Section, readonly string[]>
-export type Reason = (typeof reasonsOf)[Section][number]
-
-/** Warnings, each from the rule that gives it. */
-export const warnings = [...serveWarnings, ...checkWarnings, ...bullWarnings, ...strawWarnings] as const
-export type Warning = (typeof warnings)[number]
-
-export type Since = 'service' | 'heat' | 'calving' | 'loss'
 
 export interface Row {
   readonly section: Section

@@ -1,5 +1,6 @@
 /** The order of the rows. */
-import { type Reason, type Row, reasonsOf, sections } from './list.ts'
+import type { Row } from './list.ts'
+import { type Reason, reasonsOf, sections } from './sections.ts'
 import type { ServingSession } from './session.ts'
 
 /** Most numbers are plain, and there are many comparisons in a list. */

@@ -1,7 +1,7 @@
 /** What is said in one line after something was done, or could not be: data, the words come on the screen. */
 import type { NewFact } from '../breeding/facts.ts'
-import type { Section } from '../breeding/list.ts'
 import type { NotOnList } from '../breeding/not-on-list.ts'
+import type { Section } from '../breeding/sections.ts'
 
 export interface Message {
   /** `done`: it was recorded. `why`: it was not, and why. `care`: a danger goes with it. */

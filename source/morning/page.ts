@@ -3,7 +3,8 @@ import { type MoveDue, movesDue } from '../breeding/ahead/moves-due.ts'
 import type { HerdBook } from '../breeding/book.ts'
 import { type Day, dayIso } from '../breeding/day.ts'
 import { type Fact, HERD } from '../breeding/facts.ts'
-import { type MorningList, type Row, type Section, sections, type VisitAhead } from '../breeding/list.ts'
+import type { MorningList, Row, VisitAhead } from '../breeding/list.ts'
+import { type Section, sections } from '../breeding/sections.ts'
 
 /** One line of the page. `key` names it from one list to the next. */
 export type Item =

@@ -1,6 +1,7 @@
 /** The usual thing of a section: what one key records of the row pointed at, with sensible values. */
 import type { NewFact } from '../breeding/facts.ts'
-import type { Reason, Row } from '../breeding/list.ts'
+import type { Row } from '../breeding/list.ts'
+import type { Reason } from '../breeding/sections.ts'
 import { bullPicks } from './forms/bull.ts'
 import type { FormName, Setting } from './forms/form.ts'
 import { known } from './forms/reader.ts'

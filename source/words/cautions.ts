@@ -1,5 +1,5 @@
 /** Cautions, in the program's own words: short where the danger is, in full once a day. They defer to law and vet. */
-import type { Section } from '../breeding/list.ts'
+import type { Section } from '../breeding/sections.ts'
 
 interface Caution {
   readonly short: string

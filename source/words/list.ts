@@ -1,9 +1,9 @@
 /** Words of the morning list: its sections, and a phrase and a sentence for each reason and warning. */
 
 import type { MoveDue } from '../breeding/ahead/moves-due.ts'
-import type { Reason, Section, Since, Warning } from '../breeding/list.ts'
 import type { Policy } from '../breeding/policy.ts'
 import type { Phase } from '../breeding/season.ts'
+import type { Reason, Section, Since, Warning } from '../breeding/sections.ts'
 import type { ServingSession } from '../breeding/session.ts'
 import { capital } from './capital.ts'
 import { counted } from './counted.ts'

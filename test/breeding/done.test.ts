@@ -1,7 +1,7 @@
 import { expect, test } from 'vitest'
 import { ticksRow } from '../../source/breeding/done.ts'
 import type { FactKind } from '../../source/breeding/facts.ts'
-import { type Section, sections } from '../../source/breeding/list.ts'
+import { type Section, sections } from '../../source/breeding/sections.ts'
 
 const kinds: readonly FactKind[] = [
   'service',

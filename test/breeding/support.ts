@@ -9,8 +9,8 @@ import { type Day, dayIso, type IsoDate, isoDay, plusDays } from '../../source/b
 import type { AnimalRecordFact, Fact, FactKind } from '../../source/breeding/facts.ts'
 import type { MorningList, Row } from '../../source/breeding/list.ts'
 import { morningList } from '../../source/breeding/morning-list.ts'
+import { strawWarnings } from '../../source/breeding/sections.ts'
 import { type Standing, standingOn } from '../../source/breeding/standing.ts'
-import { strawWarnings } from '../../source/breeding/straws/straws-of-day.ts'
 
 export const matingStart: Day = isoDay('2026-05-01')
 

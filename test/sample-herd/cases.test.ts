@@ -6,8 +6,8 @@ import { allCases, caseFacts } from '../../sample-herd/hand-made/herd.ts'
 import { workCases } from '../../sample-herd/hand-made/work.ts'
 import { herdBytes } from '../../sample-herd/herd-bytes.ts'
 import { openBook } from '../../source/breeding/book.ts'
-import { reasonsOf, sections, warnings } from '../../source/breeding/list.ts'
 import { morningList } from '../../source/breeding/morning-list.ts'
+import { reasonsOf, sections, warnings } from '../../source/breeding/sections.ts'
 import { checkFacts } from '../../source/herd/check.ts'
 
 const facts = caseFacts()

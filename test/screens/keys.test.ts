@@ -1,7 +1,7 @@
 import { readdirSync, readFileSync } from 'node:fs'
 import { join } from 'node:path'
 import { expect, test } from 'vitest'
-import { sections } from '../../source/breeding/list.ts'
+import { sections } from '../../source/breeding/sections.ts'
 import { act } from '../../source/morning/act.ts'
 import { type Desk, openDesk } from '../../source/morning/desk.ts'
 import {

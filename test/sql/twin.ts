@@ -6,7 +6,8 @@ import { readFileSync } from 'node:fs'
 import { DatabaseSync } from 'node:sqlite'
 import type { Day } from '../../source/breeding/day.ts'
 import type { Fact } from '../../source/breeding/facts.ts'
-import { type Row, sections } from '../../source/breeding/list.ts'
+import type { Row } from '../../source/breeding/list.ts'
+import { sections } from '../../source/breeding/sections.ts'
 
 /** What both say of a row; straws and chances are left to the rules in source. */
 export type TwinRow = Pick<

@@ -1,6 +1,6 @@
 import { describe, expect, test } from 'vitest'
-import { reasonsOf, sections, warnings } from '../../source/breeding/list.ts'
 import { standardPolicy } from '../../source/breeding/policy.ts'
+import { reasonsOf, sections, warnings } from '../../source/breeding/sections.ts'
 import {
   phaseWords,
   reasonWords,

@@ -2,9 +2,9 @@
 import { returnsExpected } from '../animal-chances.ts'
 import type { AnimalRecord, HerdBook } from '../book.ts'
 import { type Day, plusDays } from '../day.ts'
-import type { Section } from '../list.ts'
 import { type Placed, placesOf } from '../places.ts'
 import { ratesOfHerd } from '../rates-of-herd.ts'
+import type { Section } from '../sections.ts'
 import { standingOn } from '../standing.ts'
 import { finished, mapInSteps, type Steps } from '../steps.ts'
 

@@ -1,7 +1,7 @@
 /** What a rule says of an animal, and the small words that the rules share. */
 import type { Day } from '../day.ts'
-import type { Reason, Section, Since, Warning } from '../list.ts'
 import type { Policy } from '../policy.ts'
+import type { Reason, Section, Since, Warning } from '../sections.ts'
 import type { Serving } from '../session.ts'
 import { daysCalved, type Standing } from '../standing.ts'
 

@@ -15,9 +15,6 @@ import {
 } from './placement.ts'
 import { servedInCalf } from './take-care.ts'
 
-/** Warnings of this section. */
-export const checkWarnings = ['second-round'] as const
-
 /** Days after a service at which the second round of returns is due. */
 const SECOND_ROUND_FROM = 36
 const SECOND_ROUND_TO = 48

@@ -22,9 +22,6 @@ import {
   sinceNothing,
 } from './placement.ts'
 
-/** Warnings of these sections, in order. */
-export const serveWarnings = ['suspect', 'late-return', 'unsure', 'outside-hours'] as const
-
 /** From this many days after a service a return is late: one in five such animals is in calf. */
 const LATE_RETURN = 25
 

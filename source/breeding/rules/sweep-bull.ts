@@ -11,9 +11,6 @@ import {
   sinceCalving,
 } from './placement.ts'
 
-/** Warnings of this section. */
-export const bullWarnings = ['bull-return'] as const
-
 export const sweepBull: Rule = (standing, setting) => {
   if (!concernsBreeding(standing) || standing.inCalf) return undefined
   const reasons =

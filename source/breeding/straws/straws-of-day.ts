@@ -3,8 +3,8 @@ import type { HerdBook } from '../book.ts'
 import type { Day } from '../day.ts'
 import type { StrawKind } from '../facts.ts'
 import type { Kinship } from '../kinship/herd-kinship.ts'
-import type { Warning } from '../list.ts'
 import type { Policy } from '../policy.ts'
+import { strawWarnings, type Warning } from '../sections.ts'
 import type { Serving } from '../session.ts'
 import { sireOf } from '../sire.ts'
 import type { Standing } from '../standing.ts'
@@ -34,16 +34,6 @@ export interface StrawChoice {
   /** Why it is another kind, or none, where that is so. */
   readonly instead: StrawReason<InsteadReasonCode> | undefined
 }
-
-/** Warnings about the straw that is proposed, in order. */
-export const strawWarnings = [
-  'no-straw',
-  'straw-out',
-  'related-6',
-  'related-12',
-  'parents-unknown',
-  'not-easy-calving',
-] as const
 
 /** Where the proposed kind is out, these are proposed; a sexed straw only where every condition holds. */
 const kindsInstead: Readonly<Record<StrawKind, readonly StrawKind[]>> = {

@@ -1,8 +1,9 @@
 /** Who has to be drafted at the parlour exit: the animals of the list that somebody must lay hands on. */
 import type { HerdBook } from '../../breeding/book.ts'
 import type { SessionName } from '../../breeding/facts.ts'
-import type { MorningList, Reason, Row } from '../../breeding/list.ts'
+import type { MorningList, Row } from '../../breeding/list.ts'
 import { compareNumbers } from '../../breeding/order.ts'
+import type { Reason } from '../../breeding/sections.ts'
 
 /** Of Take care only these ask for the animal herself; the others ask for a decision or for a fact. */
 const handsOn: readonly Reason[] = ['in-calf-heat', 'served-in-calf', 'short-interval', 'calved-30-41']

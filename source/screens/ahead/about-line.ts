@@ -1,8 +1,8 @@
 /** What is said of the line pointed at. */
 import { seasonDates } from '../../breeding/ahead/key-dates.ts'
 import { plusDays } from '../../breeding/day.ts'
-import { sections } from '../../breeding/list.ts'
 import { PRE_MATING, seasonDay } from '../../breeding/season.ts'
+import { sections } from '../../breeding/sections.ts'
 import type { AheadLine } from '../../morning/ahead.ts'
 import type { Desk } from '../../morning/desk.ts'
 import { keyDateName, keyDateTodo } from '../../words/key-dates.ts'

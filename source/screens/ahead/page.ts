@@ -1,6 +1,6 @@
 /** The next two weeks, scanning visits and key dates, as lines. */
 import { type Day, weekday } from '../../breeding/day.ts'
-import { type Section, sections } from '../../breeding/list.ts'
+import { type Section, sections } from '../../breeding/sections.ts'
 import { type AheadLine, aheadIsKnown, aheadLines } from '../../morning/ahead.ts'
 import type { Desk } from '../../morning/desk.ts'
 import type { AheadPlace } from '../../morning/place.ts'

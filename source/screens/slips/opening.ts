@@ -1,5 +1,5 @@
 /** The first slip of a day: the cautions that go with today's work, in full, and who is recording. */
-import { sections } from '../../breeding/list.ts'
+import { sections } from '../../breeding/sections.ts'
 import type { Desk, Slip } from '../../morning/desk.ts'
 import { type CautionName, cautions, cautionsOf } from '../../words/cautions.ts'
 import { safeText } from '../../words/safe.ts'

@@ -1,7 +1,7 @@
 /** Words of the days ahead: the next two weeks, scanning visits, key dates. */
 
 import type { Day } from '../../breeding/day.ts'
-import type { Section } from '../../breeding/list.ts'
+import type { Section } from '../../breeding/sections.ts'
 import { counted } from '../../words/counted.ts'
 import { dateInWords, shortDate } from '../../words/dates.ts'
 import { safeText } from '../../words/safe.ts'

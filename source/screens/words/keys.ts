@@ -1,5 +1,5 @@
 /** Words of the key table: what a key does in a few words for the foot of the screen, and in a sentence for the help. */
-import type { Section } from '../../breeding/list.ts'
+import type { Section } from '../../breeding/sections.ts'
 
 export const keyNames: Readonly<Record<string, string>> = {
   space: 'Space',
