@@ -6,7 +6,7 @@ import { join } from 'node:path'
 const ingredients = ['source', 'build', 'package.json', 'package-lock.json', 'tsconfig.json']
 
 /** What dist/build.json holds: the sum of the ingredients, and the sum of every file that the build wrote. */
-export interface BuildRecord {
+interface BuildRecord {
   readonly source: string
   readonly files: Readonly<Record<string, string>>
 }

@@ -8,7 +8,7 @@ export const matingStart: Day = isoDay('2026-05-01')
 const at = '2026-01-01T00:00:00.000Z'
 
 /** Lives of one season that began so many years before. */
-export interface Told {
+interface Told {
   readonly lives: readonly Life[]
   readonly yearsBefore: number
 }

@@ -1,7 +1,7 @@
 /** How often bands held, and how far chances were off. */
 
 /** One count ahead: its band, and what came. */
-export interface Seen {
+interface Seen {
   readonly low: number
   readonly middle: number
   readonly high: number

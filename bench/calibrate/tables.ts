@@ -12,7 +12,7 @@ export type Way = (typeof ways)[number]
 
 /** Who says how likely she is in calf: the program, the herd's rate for all, or that rate until day 24 and then certain. */
 const rules = ['program', 'flat', 'day 24'] as const
-export type Rule = (typeof rules)[number]
+type Rule = (typeof rules)[number]
 
 /** The last week of AI takes beef straws, and after it there are none. */
 const hasStraws = (morning: Morning): boolean => morning <= AI_END - 7

@@ -9,7 +9,7 @@ export type Dawnlist = (...words: string[]) => Ended
 
 type Check = readonly [what: string, holds: (dawnlist: Dawnlist, home: Home) => Ended | undefined]
 
-export interface Home {
+interface Home {
   /** The empty folder in which the package was installed. */
   readonly folder: string
   readonly version: string

@@ -1,7 +1,7 @@
 /** A screen of the terminal as a picture, without a font of its own: it is read on light and on dark pages. */
 
 /** One place of the screen. */
-export interface Cell {
+interface Cell {
   readonly text: string
   /** 0-15 of the sixteen colours, -1 the terminal's own. */
   readonly colour: number

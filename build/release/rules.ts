@@ -1,6 +1,6 @@
 /** What a release must find, and how the version is set. Data in, data out. */
 
-export interface Before {
+interface Before {
   readonly version: string
   /** Text of CHANGELOG.md. */
   readonly changes: string

@@ -1,7 +1,7 @@
 /** An animal as she truly is, and beside it what the farm believes. */
 import type { Day } from '../../source/breeding/day.ts'
 
-export interface Pregnancy {
+interface Pregnancy {
   readonly conceived: Day
   readonly sire: string
   readonly natural: boolean

@@ -16,7 +16,7 @@ export interface Calf {
 }
 
 /** A service that is to be done at a later milking. */
-export interface Waiting {
+interface Waiting {
   readonly animal: Animal
   readonly day: Day
   readonly session: SessionName
@@ -47,7 +47,7 @@ export interface Farm {
   nextNumber: number
 }
 
-export interface Wording {
+interface Wording {
   readonly minute?: number
   readonly by?: string
   readonly day?: Day

@@ -4,7 +4,7 @@ import type { Fact, NewFact } from '../../source/breeding/facts.ts'
 import { randomFrom } from './random.ts'
 
 /** When and by whom a fact was written down: by the clock on the wall. */
-export interface Written {
+interface Written {
   readonly day: Day
   readonly minute: number
   readonly by: string

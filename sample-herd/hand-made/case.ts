@@ -13,7 +13,7 @@ export const blocks = {
   bull: { matingStart: '2026-04-10', aiWeeks: 6, bullWeeks: 3 },
   closing: { matingStart: '2026-02-01', aiWeeks: 6, bullWeeks: 3 },
 } as const
-export type BlockName = keyof typeof blocks
+type BlockName = keyof typeof blocks
 
 type Told<F extends AnimalFact = AnimalFact> = F extends AnimalFact
   ? Omit<F, 'id' | 'about' | 'at' | 'by' | 'action'>

@@ -37,7 +37,7 @@ export interface Command {
 }
 
 /** A file of a command exports `run`; it is imported only when the command is called. */
-export interface CommandModule {
+interface CommandModule {
   readonly run: Run
 }
 

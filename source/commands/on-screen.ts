@@ -5,7 +5,7 @@ import type { HerdStore } from '../herd/store.ts'
 import type { Now } from '../morning/now.ts'
 import type { Shell } from './command.ts'
 
-export interface OnScreen {
+interface OnScreen {
   readonly by: string | undefined
   /** Draw with ASCII characters only. */
   readonly ascii: boolean

@@ -7,7 +7,7 @@ import { openHerdFile } from '../herd/open.ts'
 import type { Given, Shell } from './command.ts'
 import { dayAskedFor } from './today.ts'
 
-export interface OpenedBook {
+interface OpenedBook {
   readonly book: HerdBook
   readonly day: Day
 }

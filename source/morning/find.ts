@@ -2,7 +2,7 @@
 import type { AnimalRecord, HerdBook } from '../breeding/book.ts'
 
 /** What a typed number points at. */
-export type Found =
+type Found =
   | { readonly animal: AnimalRecord; readonly by: 'number' | 'tag' }
   | { readonly animal?: undefined; readonly many: number }
 

@@ -5,7 +5,7 @@ import { type Movement, movementsUntil } from '../breeding/straws/movements.ts'
 import { type NitrogenLevel, nitrogenLevels } from '../breeding/straws/nitrogen.ts'
 import { type Lot, type Stock, stockOn } from '../breeding/straws/stock.ts'
 
-export interface Flask {
+interface Flask {
   readonly stock: Stock
   readonly nitrogen: readonly NitrogenLevel[]
   /** Counts, deliveries, spoiled straws and services, the oldest first. */

@@ -9,10 +9,10 @@ interface Pointed {
   readonly pointer: number
 }
 
-export type MorningListPlace = { readonly at: 'morning-list' }
+type MorningListPlace = { readonly at: 'morning-list' }
 /** An animal's facts with a pointer on one; `more`: first line of what they come to, where that is shown in their place. */
-export type AnimalPlace = Pointed & { readonly at: 'animal'; readonly animal: string; readonly more?: number }
-export type HelpPlace = { readonly at: 'help'; readonly top: number }
+type AnimalPlace = Pointed & { readonly at: 'animal'; readonly animal: string; readonly more?: number }
+type HelpPlace = { readonly at: 'help'; readonly top: number }
 /** The next two weeks, the best scanning days, the key dates. */
 export type AheadPlace = Pointed & {
   readonly at: 'ahead'

@@ -15,7 +15,7 @@ import { type Desk, placeOf } from './desk.ts'
 import type { Reckoning } from './to-reckon.ts'
 
 /** A part of a season's view that the screen shown needs. */
-export interface Wanted {
+interface Wanted {
   readonly season: Season
   readonly part: Part
 }
@@ -135,7 +135,7 @@ export function bookToStandIn(desk: Desk): HerdBook | undefined {
 }
 
 /** A view that knows a part, and whether something was recorded since that it does not know of. */
-export interface Known {
+interface Known {
   readonly view: SeasonView
   readonly stale: boolean
 }

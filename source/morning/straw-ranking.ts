@@ -4,7 +4,7 @@ import type { Day } from '../breeding/day.ts'
 import { strawRanking } from '../breeding/straws/choose.ts'
 
 /** Ranks the straws of a day for a standing; see breeding/straws/choose.ts. */
-export type Ranking = ReturnType<typeof strawRanking>
+type Ranking = ReturnType<typeof strawRanking>
 
 const rankings = new WeakMap<HerdBook, { day: Day; ranking: Ranking }>()
 

@@ -128,7 +128,7 @@ export function served(bulls: readonly BullOnHand[], book: HerdBook): number {
 /** An animal comes on heat once in three weeks (common practice, no source). */
 const HEAT_EVERY = 21
 
-export interface DayChange {
+interface DayChange {
   /** Days later than planned; earlier where below 0. */
   readonly days: number
   /** Heats that nobody serves, about, where he comes later. */

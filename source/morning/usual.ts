@@ -8,9 +8,7 @@ import { known } from './forms/reader.ts'
 import { serviceDanger, strawPicks } from './forms/service.ts'
 
 /** What the key does: records facts, asks first where there is a danger, or opens a form. */
-export type Usual =
-  | { readonly facts: readonly NewFact[]; readonly danger?: string }
-  | { readonly form: FormName }
+type Usual = { readonly facts: readonly NewFact[]; readonly danger?: string } | { readonly form: FormName }
 
 /** What a decision asks for: no danger is ticked away with one key. */
 const careForms: Readonly<Partial<Record<Reason, FormName>>> = {

@@ -42,7 +42,7 @@ export type WelcomeAction =
   | { readonly do: 'wrong'; readonly sentences: readonly string[] }
   | { readonly do: 'report'; readonly lines: readonly string[] }
 
-export interface WelcomeStep {
+interface WelcomeStep {
   readonly welcome: Welcome
   /** To begin with, or to try first where tables are read. */
   readonly wish?: Wish

@@ -10,7 +10,7 @@ import type { Session } from './session.ts'
 import { type Size, usable } from './size.ts'
 import type { Theme } from './theme.ts'
 
-export interface Screen {
+interface Screen {
   readonly session: Session
   readonly theme: Theme
   /** Text for a screen reader in the place of the drawn screen. */

@@ -12,7 +12,7 @@ export interface Curve {
 }
 
 /** A spot of the picture that is marked. */
-export interface Spot {
+interface Spot {
   readonly x: number
   readonly y: number
   readonly sign: string
@@ -105,7 +105,7 @@ function joined(line: readonly Bit[]): Line {
 }
 
 /** A bar of so many cells out of as many as there is room for. */
-export interface Bar {
+interface Bar {
   readonly value: number
   /** What is expected to follow. */
   readonly expected?: number

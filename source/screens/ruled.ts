@@ -4,7 +4,7 @@ import type { Theme, Tone } from './theme.ts'
 import { widthOf } from './width.ts'
 
 /** What a line is drawn on. */
-export interface Paper {
+interface Paper {
   readonly theme: Theme
   readonly cells: number
 }

@@ -24,7 +24,7 @@ import { bindingOf, meaningOf, type View } from './keys.ts'
 export type { Herd, HerdState } from './herd.ts'
 
 /** What a session is given from outside. */
-export interface Setup {
+interface Setup {
   readonly herd: Herd
   /** The moment on the farm; reads the clock. */
   readonly now: (zone: string) => Now

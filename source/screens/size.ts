@@ -1,7 +1,7 @@
 /** What fits on a screen of a given size. */
 
 /** Below this only one line is shown, which says so. */
-export const SMALLEST = { columns: 60, rows: 16 } as const
+const SMALLEST = { columns: 60, rows: 16 } as const
 /** From so many columns a second page stands beside the first. */
 const TWO_PAGES = 100
 

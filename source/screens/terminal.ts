@@ -1,12 +1,12 @@
 /** Whether there is a terminal that a full screen can be drawn on, and how. */
 
 /** Standard input and output, as far as the question goes. */
-export interface Streams {
+interface Streams {
   readonly stdin: { readonly isTTY?: boolean }
   readonly stdout: { readonly isTTY?: boolean }
 }
-export type Environment = Readonly<Record<string, string | undefined>>
-export type WhyNoScreen = 'no-terminal' | 'dumb-terminal'
+type Environment = Readonly<Record<string, string | undefined>>
+type WhyNoScreen = 'no-terminal' | 'dumb-terminal'
 
 /**
  * Why no full screen can be drawn; undefined where one can. A `CI` variable does not matter: what counts is

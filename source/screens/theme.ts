@@ -22,7 +22,7 @@ export type Tone =
   | 'wrong'
 
 /** The properties of an Ink text that a tone stands for. */
-export interface Look {
+interface Look {
   readonly color?: string
   readonly bold?: boolean
   readonly dimColor?: boolean
@@ -30,7 +30,7 @@ export interface Look {
   readonly inverse?: boolean
 }
 
-export interface Signs {
+interface Signs {
   readonly toDo: string
   readonly done: string
   readonly pointer: string

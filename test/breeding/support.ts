@@ -187,7 +187,7 @@ export function described(row: Row): string {
 }
 
 /** A line of a table: what is told, the animal, the season day, where she stands, and what is special to the herd. */
-export type Line = readonly [what: string, one: Animal, s: number, expected: string, herd?: Herd]
+type Line = readonly [what: string, one: Animal, s: number, expected: string, herd?: Herd]
 
 /** One test a line. */
 export function table(lines: readonly Line[]): void {

@@ -8,7 +8,7 @@ import { idOf, listOf, schemeOf, textOf } from './json.ts'
 
 /** Kinds of identity of an animal, in the order in which a number of an unknown scheme is tried. */
 const identityFields = ['number', 'officialId', 'electronicId', 'internationalId'] as const
-export type IdentityField = (typeof identityFields)[number]
+type IdentityField = (typeof identityFields)[number]
 
 const plain = (id: string): string => id.replace(/\s/g, '').toUpperCase()
 

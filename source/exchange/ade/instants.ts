@@ -65,7 +65,7 @@ export function instantOf(
 }
 
 /** A date, and a time where one was told. */
-export interface Moment {
+interface Moment {
   readonly date: IsoDate
   readonly time?: string
 }

@@ -4,7 +4,7 @@ import { sourceOf } from './codes.ts'
 import type { Found } from './documents.ts'
 import { isObject, textOf } from './json.ts'
 
-export interface Meta {
+interface Meta {
   readonly source: string | undefined
   /** Id of the resource in its source. */
   readonly sourceId: string | undefined

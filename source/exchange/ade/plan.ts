@@ -11,7 +11,7 @@ import type { Documents } from './documents.ts'
 import { latestOf } from './meta.ts'
 import { rowsOf } from './rows.ts'
 
-export interface AdeOptions {
+interface AdeOptions {
   /** Path of what was read, for the report. */
   readonly path: string
   readonly herdId: string

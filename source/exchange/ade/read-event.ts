@@ -19,7 +19,7 @@ export interface Reading {
 }
 
 /** One or two facts of one event: a time with the bull may have an end. */
-export type EventFields = readonly [Fields, ...Fields[]]
+type EventFields = readonly [Fields, ...Fields[]]
 
 /**
  * The facts that an event tells of, without ids.

@@ -17,7 +17,7 @@ import { placesOf } from './places.ts'
 import { animalRow, isGone } from './read-animal.ts'
 import { eventFields, type Reading } from './read-event.ts'
 
-export interface Rows {
+interface Rows {
   readonly animals: TableRow[]
   readonly events: TableRow[]
   readonly refusedAnimals: Problem[]

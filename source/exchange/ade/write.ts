@@ -11,13 +11,13 @@ import type { ResourceName } from './codes.ts'
 import { type Event, eventOf, type Writing } from './events.ts'
 import { placesOf } from './places.ts'
 
-export interface Collection {
+interface Collection {
   /** `heats.json` */
   readonly file: string
   readonly members: readonly object[]
 }
 
-export interface AdeExport {
+interface AdeExport {
   readonly collections: readonly Collection[]
   /** Kinds of live facts that the standard cannot carry, with their number. */
   readonly leftOut: ReadonlyMap<AnimalFact['kind'], number>

@@ -4,7 +4,7 @@ import { keyDateName, keyDateTodo } from '../../words/key-dates.ts'
 import type { CalendarEvent } from './events.ts'
 import { escaped, folded } from './lines.ts'
 
-export interface CalendarOptions {
+interface CalendarOptions {
   readonly farm: string
   /** Counts the saves of the herd: a later one replaces the events of an earlier one. */
   readonly revision: number

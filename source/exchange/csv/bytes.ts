@@ -4,7 +4,7 @@ import { fault, type Outcome } from '../../breeding/problem.ts'
 /** How a file was written. Only UTF-8 is what the format asks for; the others are named in the report. */
 export type Encoding = 'UTF-8' | 'Latin-1' | 'UTF-16'
 
-export interface Decoded {
+interface Decoded {
   /** Without a byte order mark. */
   readonly text: string
   readonly encoding: Encoding

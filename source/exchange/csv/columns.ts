@@ -20,7 +20,7 @@ export const column = (name: string, cell: Cell, field: string = name): Column =
 export const required = (each: Column): Column => ({ ...each, required: true })
 
 /** Which cell of a row belongs to which column. */
-export interface Layout {
+interface Layout {
   readonly places: ReadonlyArray<{ readonly column: Column; readonly place: number }>
   /** Columns left out, and columns recognised under another spelling: to be shown. */
   readonly notices: readonly Problem[]

@@ -12,7 +12,7 @@ import { columnsOf } from './tables/index.ts'
 import type { TableName } from './tables/names.ts'
 import { csvText } from './writing.ts'
 
-export type CsvFiles = Readonly<Record<TableName, string>>
+type CsvFiles = Readonly<Record<TableName, string>>
 
 /**
  * The tables of a herd. Who recorded what and when, and facts that were voided, stay in the herd file; so do the

@@ -14,7 +14,7 @@ export interface Sheet {
   readonly encoding: Encoding
 }
 
-export interface SheetRow {
+interface SheetRow {
   /** Line of the file where the row begins, from 1. */
   readonly line: number
   readonly cells: readonly string[]

@@ -61,7 +61,7 @@ export interface GroupTable {
 }
 
 /** Animals of whom the same becomes, those with the same dates together. */
-export interface LastChanceGroup {
+interface LastChanceGroup {
   readonly becomes: string
   readonly lines: readonly { readonly said: string; readonly numbers: readonly string[] }[]
 }

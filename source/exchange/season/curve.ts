@@ -2,7 +2,7 @@
 import type { SeasonFigures } from '../../breeding/figures/season-figures.ts'
 
 /** From the day on so many percent are in calf; the ends hold it 95 times in 100. */
-export interface CurvePoint {
+interface CurvePoint {
   readonly day: number
   readonly percent: number
   readonly low: number

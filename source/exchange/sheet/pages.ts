@@ -12,7 +12,7 @@ export type Piece =
   | { readonly kind: 'nothing' }
 
 /** Sizes in one unit, millimetres or lines. */
-export interface PageSizes {
+interface PageSizes {
   /** Room for pieces on the first page, and on the others. */
   readonly first: number
   readonly others: number

@@ -50,7 +50,7 @@ export type AnyFormName = FormName | HerdFormName
 export type Values = Readonly<Record<string, string>>
 
 /** `pick`: text with suggestions to choose from. */
-export type Input = 'date' | 'time' | 'choice' | 'pick' | 'number' | 'text'
+type Input = 'date' | 'time' | 'choice' | 'pick' | 'number' | 'text'
 
 export interface Field {
   readonly name: string

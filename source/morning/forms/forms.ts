@@ -69,11 +69,11 @@ export const herdForms: Readonly<Record<HerdFormName, HerdForm>> = {
 }
 
 /** A form by its name, with what it knows. */
-export interface ChosenForAnimal {
+interface ChosenForAnimal {
   readonly name: FormName
   readonly setting: Setting
 }
-export interface ChosenForHerd {
+interface ChosenForHerd {
   readonly name: HerdFormName
   readonly setting: HerdSetting
 }
@@ -83,7 +83,7 @@ export type Chosen = ChosenForAnimal | ChosenForHerd
 export const isForHerd = (chosen: Chosen): chosen is ChosenForHerd => chosen.name in herdForms
 
 /** What a form does once it knows what it needs. */
-export interface FormInHand {
+interface FormInHand {
   readonly fields: () => readonly Field[]
   readonly begin: () => Values
   readonly read: (values: Values) => Reading

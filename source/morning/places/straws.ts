@@ -19,7 +19,7 @@ export type StrawsAct =
   | { readonly is: 'whole' }
   | { readonly is: 'used-up' }
 
-export type StrawsForm = HerdFormName & ('delivery' | 'stock-take' | 'spoiled' | 'nitrogen')
+type StrawsForm = HerdFormName & ('delivery' | 'stock-take' | 'spoiled' | 'nitrogen')
 
 /** A line that can be pointed at. */
 export type StrawsEntry =

@@ -7,17 +7,17 @@ import { pregnancyCheck } from '../../breeding/rules/pregnancy-check.ts'
 import { standingOn } from '../../breeding/standing.ts'
 
 /** A visit: its day and the method it is done by. */
-export interface Visit {
+interface Visit {
   readonly day: Day
   readonly method: CheckMethod
 }
 
-export interface Awaited {
+interface Awaited {
   readonly animal: AnimalRecord
   readonly block: string
 }
 
-export interface BlockTally {
+interface BlockTally {
   readonly block: string
   readonly results: Readonly<Record<CheckResult, number>>
   readonly toCome: number

@@ -7,7 +7,7 @@ import type { SeasonView } from '../../breeding/figures/season-view.ts'
 import type { Season } from '../../breeding/season.ts'
 import type { Desk } from '../desk.ts'
 
-export interface EmptyRows {
+interface EmptyRows {
   /** Little time is left for them in this block: they stand first. */
   readonly last: readonly LastChance[]
   /** The others who are probably empty. */

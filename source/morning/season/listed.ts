@@ -4,7 +4,7 @@ import { behind } from '../../breeding/figures/behind.ts'
 import type { SeasonView } from '../../breeding/figures/season-view.ts'
 import { compareNumbers } from '../../breeding/order.ts'
 
-export interface ListedGroup {
+interface ListedGroup {
   readonly counts: Counts
   readonly animals: readonly Behind[]
 }

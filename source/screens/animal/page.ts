@@ -12,7 +12,7 @@ import { recordedLines, takenBackLines } from './recorded.ts'
 import { cycleRuler } from './ruler.ts'
 import { happeningLine } from './timeline.ts'
 
-export interface AnimalPage {
+interface AnimalPage {
   /** Who she is: stays in sight. */
   readonly top: readonly Line[]
   /** Her facts, newest first. */

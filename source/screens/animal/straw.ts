@@ -7,7 +7,7 @@ import { strawsOnList } from '../../breeding/straws-on-list.ts'
 import type { Desk } from '../../morning/desk.ts'
 import { rankingOf } from '../../morning/straw-ranking.ts'
 
-export interface StrawWhy {
+interface StrawWhy {
   /** Of the proposed kind and of the proposed sire. */
   readonly reasons: readonly StrawReason[]
   /** What is proposed, with the inbreeding of the calf; undefined where it has gone from the flask since. */

@@ -23,7 +23,7 @@ const SHORT_NAME = 10
 const LONGEST = { number: 8, name: 16, when: 14, last: 13 } as const
 
 /** Cells of the longest text in each column of a page. */
-export type Contents = Omit<Columns, 'why'>
+type Contents = Omit<Columns, 'why'>
 
 /**
  * Columns for a page: as wide as what stands in them, so that names are whole where there is room.

@@ -6,7 +6,7 @@ import { bit, type Line } from '../line.tsx'
 import { type PageLines, type Room, wholePage } from '../page-lines.ts'
 import { seasonWords } from '../words/season.ts'
 
-export interface PartOf {
+interface PartOf {
   readonly desk: Desk
   readonly place: SeasonPlace
   readonly block: BlockDay

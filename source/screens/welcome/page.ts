@@ -9,7 +9,7 @@ import { wrap } from '../width.ts'
 import { formTitles } from '../words/forms.ts'
 import { welcomeWords } from '../words/welcome.ts'
 
-export interface WelcomePage {
+interface WelcomePage {
   readonly lines: readonly Line[]
   /** Furthest that the report can be moved, in lines. */
   readonly most: number

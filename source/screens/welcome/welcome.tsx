@@ -18,25 +18,25 @@ import { welcomeMeaning } from './keys.ts'
 import { welcomePage } from './page.ts'
 
 /** What the first screen can have done; sentences say what went wrong. */
-export interface Deeds {
+interface Deeds {
   /** Makes the herd, or where tables are read tells what they would record. */
   readonly begin: (wish: Wish & { is: 'herd' }) => Promise<Begun>
   /** Records what the report told. */
   readonly record: () => Promise<Begun>
 }
-export type Begun =
+type Begun =
   | { readonly is: 'open'; readonly file: string }
   | { readonly is: 'report'; readonly lines: readonly string[] }
   | { readonly is: 'wrong'; readonly sentences: readonly string[] }
 
 /** How the first screen ends: with a herd to open, the sample herd, or leaving. */
-export type WelcomeEnd =
+type WelcomeEnd =
   | { readonly is: 'open'; readonly file: string }
   | { readonly is: 'sample' }
   | { readonly is: 'quit' }
   | { readonly is: 'interrupt' }
 
-export interface WelcomeScreen {
+interface WelcomeScreen {
   readonly now: Now
   /** Time zone of this computer. */
   readonly zone: string

@@ -49,7 +49,7 @@ export function table(parents: ReadonlyMap<string, Parents>): number[][] {
 }
 
 /** A fraction over a power of two: exact. */
-export interface Fraction {
+interface Fraction {
   readonly top: bigint
   readonly halvings: number
 }

@@ -10,10 +10,10 @@ type Fields = Record<string, unknown>
 /** A fact without its envelope: the herd gives it an id and an instant. */
 export type Draft = Fields & { kind: FactKind; date: string; about: string }
 
-export const matingStart = isoDay('2026-05-01')
+const matingStart = isoDay('2026-05-01')
 
 /** The date of a season day. */
-export const on = (s: number): string => dayIso((matingStart + s) as Day)
+const on = (s: number): string => dayIso((matingStart + s) as Day)
 export const dayOn = (s: number): Day => (matingStart + s) as Day
 
 const ofHerd = (kind: FactKind, date: string, fields: Fields): Draft => ({

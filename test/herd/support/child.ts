@@ -5,7 +5,7 @@ import { promisify } from 'node:util'
 const run = promisify(execFile)
 
 /** How a program is started: as another user, in other surroundings, through another program. */
-export interface ChildOptions {
+interface ChildOptions {
   readonly uid?: number
   readonly env?: Readonly<Record<string, string>>
   /** Program and words that start Node in their turn. */

@@ -5,7 +5,7 @@ const ownDisks = ['unshare', '--mount', '--map-root-user']
 const smallDisk = ['mount', '-t', 'tmpfs', '-o', 'size=1m', 'tmpfs']
 
 /** What was seen on a disk of 1 MB that was filled again and again while ticks were recorded. */
-export interface FullDisk {
+interface FullDisk {
   readonly rooms: readonly {
     /** Codes of the refusal; none where the tick was saved. */
     readonly refused: readonly string[]

@@ -99,7 +99,7 @@ export async function inFolder<T>(work: (folder: string) => Promise<T>): Promise
 export const herdPath = '/farm/herd.json'
 
 /** Ids of facts that are in a file more than once. */
-export function twice(facts: readonly Fact[]): string[] {
+function twice(facts: readonly Fact[]): string[] {
   const seen = new Set<string>()
   return facts.map((fact) => fact.id).filter((id) => seen.size === seen.add(id).size)
 }

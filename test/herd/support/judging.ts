@@ -5,7 +5,7 @@ import { codes, good, herdPath, note, smallHerd } from './herds.ts'
 import { MemoryFiles } from './memory-files.ts'
 import { memoryWorld } from './worlds.ts'
 
-export type Judgement = 'refused' | 'to be looked at' | 'accepted'
+type Judgement = 'refused' | 'to be looked at' | 'accepted'
 
 /** A computer in memory with a whole herd file and its day copy, in whose place damaged bytes are put. */
 export class Judge {

@@ -18,7 +18,7 @@ import { memoryLock, memoryWorld, seeded } from './worlds.ts'
 
 const stick = '/stick/herd.json'
 
-export type Step =
+type Step =
   | { readonly do: 'record' | 'reopen' | 'poll' | 'retry'; readonly program: number }
   | { readonly do: 'record-both' | 'to-stick' | 'record-on-stick' | 'merge-stick' | 'archive' }
   | { readonly do: 'archive-fails'; readonly call: number; readonly ever: boolean }
@@ -37,7 +37,7 @@ const program = fc.constantFrom(0, 1)
 const call = fc.integer({ min: 1, max: 40 })
 
 /** Any one step. */
-export const anyStep: fc.Arbitrary<Step> = fc.oneof(
+const anyStep: fc.Arbitrary<Step> = fc.oneof(
   { weight: 4, arbitrary: fc.record({ do: fc.constantFrom('record', 'reopen', 'poll', 'retry'), program }) },
   {
     weight: 3,
@@ -211,7 +211,7 @@ async function take(farm: Farm, step: Step): Promise<void> {
 }
 
 /** Takes steps one after the other. @throws Error at the first step after which something is lost or twice */
-export async function live(steps: readonly Step[]): Promise<void> {
+async function live(steps: readonly Step[]): Promise<void> {
   const farm = new Farm()
   await farm.start()
   for (const [place, step] of steps.entries()) {

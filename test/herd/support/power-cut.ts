@@ -7,7 +7,7 @@ import { MemoryFiles, systemError } from './memory-files.ts'
 import { memoryWorld, seeded } from './worlds.ts'
 
 /** What a run of power cuts found. */
-export interface PowerCuts {
+interface PowerCuts {
   cuts: number
   /** Facts that were shown as saved and are not in the file afterwards. */
   lost: number

@@ -12,7 +12,7 @@ import { seeded } from './worlds.ts'
 const script = fileURLToPath(new URL('./writer.ts', import.meta.url))
 
 /** A writer in a process of its own, and what it said. */
-export class Writer {
+class Writer {
   readonly saved: string[] = []
   readonly refused: string[] = []
   readonly process: ChildProcess

@@ -37,7 +37,7 @@ const bull = (number: string, name: string, born: string): Fact[] => [
 ]
 
 /** Straws in two flasks, one kind short, one used up; nitrogen that must be ordered. */
-export const flasks = (): readonly Fact[] => [
+const flasks = (): readonly Fact[] => [
   herdFact('stock-take', '2026-04-20', {
     sire: 'S30',
     straw: 'sexed',

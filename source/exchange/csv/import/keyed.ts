@@ -5,7 +5,7 @@ import { contentOf, differences } from './differences.ts'
 import type { PlannedFact, RowOutcome } from './outcome.ts'
 import type { Fields, TableRow } from './rows.ts'
 
-export interface Keyed {
+interface Keyed {
   readonly columns: readonly Column[]
   /** What the row is about, as it is shown: a number, a block and its mating start. */
   readonly keyOf: (given: Fields) => string

@@ -23,7 +23,7 @@ export interface ImportPlan {
   readonly facts: readonly NewFact[]
 }
 
-export interface ImportOptions {
+interface ImportOptions {
   /** The day of recording. */
   readonly today: Day
   /** How dates are written beside YYYY-MM-DD. */

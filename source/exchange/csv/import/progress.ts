@@ -1,7 +1,7 @@
 /** How far an import has got, for who waits before a screen. */
 
 /** `reading` cells, `comparing` rows with the herd, `saving` facts. */
-export type ImportStep = 'reading' | 'comparing' | 'saving'
+type ImportStep = 'reading' | 'comparing' | 'saving'
 
 /** Told now and then. @param done, @param all rows or facts of the step */
 export type Progress = (step: ImportStep, done: number, all: number) => void

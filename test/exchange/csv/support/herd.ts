@@ -49,7 +49,7 @@ export const cow = (
 export type Files = Readonly<Partial<Record<TableName, string | Uint8Array>>>
 
 /** The sheets of some files, named after their tables. */
-export function sheetsOf(files: Files): { sheets: Sheets; problems: readonly Problem[] } {
+function sheetsOf(files: Files): { sheets: Sheets; problems: readonly Problem[] } {
   const read = Object.entries(files).map(
     ([name, text]) =>
       [name, readSheet(typeof text === 'string' ? Buffer.from(text) : text, `${name}.csv`)] as const,
@@ -60,7 +60,7 @@ export function sheetsOf(files: Files): { sheets: Sheets; problems: readonly Pro
   }
 }
 
-export interface Imported extends ImportPlan {
+interface Imported extends ImportPlan {
   /** The facts of the herd with those of the plan recorded. */
   readonly after: readonly Fact[]
   readonly problems: readonly Problem[]

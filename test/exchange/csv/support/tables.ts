@@ -72,7 +72,7 @@ const policy: Columns = {
   value: pick('2', '0,8', '0.80', 'yes', 'No', 'hand', '99'),
 }
 
-export type Table = readonly (readonly string[])[]
+type Table = readonly (readonly string[])[]
 export type Tables = Readonly<Record<string, Table>>
 
 const table = (columns: Columns, maxLength: number): fc.Arbitrary<Table> =>
