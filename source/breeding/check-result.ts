@@ -10,7 +10,12 @@ import { returned, type Standing, standingOn } from './standing.ts'
 /** What speaks against a result: better asked while she is still in the crush. */
 export type CheckDoubt = 'no-service-fits' | 'too-young' | 'empty-in-calf'
 /** What is worth knowing with a result and speaks not against it. */
-export type CheckRemark = 'ai-or-bull' | 'no-service-known' | 'heat-since' | 'bull-too-lately'
+export type CheckRemark =
+  | 'earlier-stands'
+  | 'ai-or-bull'
+  | 'no-service-known'
+  | 'heat-since'
+  | 'bull-too-lately'
 
 export interface CheckResultOf {
   /** Her standing on the morning of the check. */
@@ -82,6 +87,17 @@ const confirms = (before: Standing, after: Standing): boolean =>
   before.pregnancy?.conception !== undefined &&
   before.pregnancy.conception.day === after.pregnancy?.conception?.day
 
+/** An age as far off as this from what stands is worth a word; ages up to it are read every day. */
+const AGE_OFF = 8
+
+/** Her earlier result keeps its conception, though the age of this one points elsewhere. */
+function earlierStands(before: Standing, after: Standing, { foetalAge }: NewFact<CheckFact>): boolean {
+  const { pregnancy } = after
+  if (foetalAge === undefined || pregnancy?.conception === undefined) return false
+  const off = Math.abs(before.today - foetalAge - pregnancy.conception.day)
+  return pregnancy.check.fact.id === before.pregnancy?.check.fact.id && off >= AGE_OFF
+}
+
 function remarkOf(
   book: HerdBook,
   before: Standing,
@@ -90,6 +106,7 @@ function remarkOf(
 ): CheckRemark | undefined {
   const conception = after.pregnancy?.conception
   if (check.result === 'pregnant') {
+    if (earlierStands(before, after, check)) return 'earlier-stands'
     if (conception?.basis === 'age-alone') return 'no-service-known'
     const toLast = conception?.service !== undefined && conception.service.day === before.lastService?.day
     if (returned(before, book.policy.watchFrom) && toLast) return 'heat-since'

@@ -2,12 +2,12 @@
 import type { HerdBook } from './book.ts'
 import type { Check, Service } from './cycle.ts'
 import { periodsOfCycle } from './figures/service-results.ts'
-import { type Conception, conceptionOf, serviceCounted } from './pregnancy.ts'
+import { type Conception, type Pregnancy, pregnancyAfter, serviceCounted } from './pregnancy.ts'
 import type { Standing } from './standing.ts'
 
 export interface CheckCounted {
   readonly check: Check
-  /** Of a pregnant result: the conception that it tells of; undefined where nothing fits. */
+  /** Of a pregnant result: the conception that it tells of or keeps; undefined where nothing fits. */
   readonly conception: Conception | undefined
   /** Of another result: the service that it counts for; undefined where it came too soon after every one. */
   readonly service: Service | undefined
@@ -24,12 +24,14 @@ export const checksCounted = (standing: Standing, book: HerdBook): readonly Chec
   standing.cycles
     .flatMap((cycle) => {
       const periods = periodsOfCycle(standing, book, cycle)
+      let pregnancy: Pregnancy | undefined
       return cycle.checks.map((check): CheckCounted => {
+        pregnancy = pregnancyAfter(pregnancy, check, cycle, periods, book.policy)
         const pregnant = check.fact.result === 'pregnant'
         const served = cycle.services.some(({ day }) => day <= check.day)
         return {
           check,
-          conception: pregnant ? conceptionOf(cycle, check, periods, book.policy) : undefined,
+          conception: pregnant ? pregnancy?.conception : undefined,
           service: pregnant ? undefined : serviceCounted(cycle, check, book.policy),
           served,
         }

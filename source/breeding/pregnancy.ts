@@ -55,8 +55,7 @@ export const serviceCounted = (cycle: Cycle, check: Check, policy: Policy): Serv
   cycle.services.findLast((service) => countsFor(check, service, policy))
 
 /**
- * The pregnancy of a cycle: a pregnant result with no later empty one. A plain result (no service named, no age)
- * after an earlier one keeps its conception where no service came between.
+ * The pregnancy of a cycle: a pregnant result with no later empty one.
  *
  * @param periods the bull periods of the animal, her own or her block's
  */
@@ -66,22 +65,59 @@ export function pregnancyOf(
   policy: Policy,
 ): Pregnancy | undefined {
   let pregnancy: Pregnancy | undefined
-  for (const check of cycle.checks) {
-    if (check.fact.result === 'empty') pregnancy = undefined
-    else if (check.fact.result === 'pregnant') {
-      const earlier = pregnancy
-      const plain = check.fact.serviceDate === undefined && check.fact.foetalAge === undefined
-      const since = earlier?.check.day
-      const servedBetween =
-        since !== undefined &&
-        cycle.services.some((service) => service.day > since && service.day < check.day)
-      pregnancy =
-        plain && earlier?.conception !== undefined && !servedBetween
-          ? earlier
-          : { check, conception: conceptionOf(cycle, check, periods, policy) }
-    }
-  }
+  for (const check of cycle.checks) pregnancy = pregnancyAfter(pregnancy, check, cycle, periods, policy)
   return pregnancy
+}
+
+/**
+ * What is known of the pregnancy after a check, from what was known before it.
+ *
+ * @param earlier what the checks before it in the cycle came to
+ * @returns undefined where she is not in calf by it
+ * @example pregnancyAfter(undefined, check, cycle, periods, policy)?.conception?.basis // 'counted-service'
+ */
+export function pregnancyAfter(
+  earlier: Pregnancy | undefined,
+  check: Check,
+  cycle: Cycle,
+  periods: readonly BullPeriod[],
+  policy: Policy,
+): Pregnancy | undefined {
+  if (check.fact.result === 'empty') return undefined
+  if (check.fact.result === 'unsure') return earlier
+  if (earlier !== undefined && isPlain(check) && keepsPlain(earlier, check, cycle)) return earlier
+  const conception = conceptionOf(cycle, check, periods, policy)
+  return earlier !== undefined && keepsByAge(earlier, check, conception) ? earlier : { check, conception }
+}
+
+/** No service named, no age. */
+const isPlain = ({ fact }: Check): boolean => fact.serviceDate === undefined && fact.foetalAge === undefined
+
+/** A plain result keeps the conception of the one before, where no service came between. */
+function keepsPlain(earlier: Pregnancy, check: Check, cycle: Cycle): boolean {
+  const since = earlier.check.day
+  return (
+    earlier.conception !== undefined &&
+    !cycle.services.some((service) => service.day > since && service.day < check.day)
+  )
+}
+
+/** Foetal ages of one calf, taken on different days, may differ by so many days. */
+const AGES_AGREE = 15
+
+/**
+ * An age within 15 days keeps the conception of the earlier day's result, since ageing is less exact the later it is
+ * done (common practice, no source). Where that one was plain and only implied a conception, the age is the first that
+ * was measured, and tells better which of her services it was, and when she conceived to a bull.
+ */
+function keepsByAge(earlier: Pregnancy, { day, fact }: Check, anew: Conception | undefined): boolean {
+  const { check, conception } = earlier
+  if (conception === undefined || fact.serviceDate !== undefined || fact.foetalAge === undefined) return false
+  if (check.day === day || Math.abs(day - fact.foetalAge - conception.day) > AGES_AGREE) return false
+  if (!isPlain(check)) return true
+  const served = anew?.service
+  const fits = served !== undefined && check.day - served.day >= YOUNGEST_PREGNANCY
+  return conception.service !== undefined && !fits
 }
 
 /**

@@ -41,6 +41,16 @@ test('a pregnant result by its foetal age, and one of the bull', () => {
   expect(told(withBull(42), pregnant(80))).toEqual(['pregnant 80: 42, never served'])
 })
 
+test('a later result that roughly agrees keeps the conception of the earlier one, in calf again after empty does not', () => {
+  const first = [service(0), pregnant(40), service(60)]
+  expect(told(...first, pregnant(80, { foetalAge: 71 }))).toEqual(['pregnant 80: 0', 'pregnant 40: 0'])
+  expect(told(...first, empty(70), pregnant(80, { foetalAge: 71 }))).toEqual([
+    'pregnant 80: none',
+    'empty 70: 0',
+    'pregnant 40: 0',
+  ])
+})
+
 test('without a service before it, and of cycles that are closed', () => {
   expect(told(empty(30))).toEqual(['empty 30: none, never served'])
   expect(told(service(-400, {}), pregnant(-350), calving(-100))).toContain('pregnant -350: -400')

@@ -465,6 +465,140 @@ describe('a later result', () => {
   ])
 })
 
+describe('a later age agrees within 15 days with the earlier result: the conception stays', () => {
+  const aged = (s: number, conceived: number) => pregnant(s, { foetalAge: s - conceived })
+  const named = [fresh, service(0), pregnant(40, { serviceDate: on(0) })]
+  const measured = [fresh, service(0), aged(40, 4)]
+  const plain = [fresh, service(0), pregnant(40)]
+  table([
+    ['named first, 15 days later', cow(...named, aged(100, 15)), 101, '0 S1', noBull],
+    ['named first, 16 days later', cow(...named, aged(100, 16)), 101, 'fits none', noBull],
+    ['named first, 15 days earlier', cow(...named, aged(80, -15)), 81, '0 S1', noBull],
+    ['named first, 16 days earlier', cow(...named, aged(80, -16)), 81, 'fits none', noBull],
+    ['aged first, 15 days later', cow(...measured, aged(100, 15)), 101, '0 S1', noBull],
+    ['aged first, 16 days later', cow(...measured, aged(100, 16)), 101, 'fits none', noBull],
+    ['aged first, 15 days earlier', cow(...measured, aged(80, -15)), 81, '0 S1', noBull],
+    ['aged first, 16 days earlier', cow(...measured, aged(80, -16)), 81, 'fits none', noBull],
+    ['plain first, 15 days later', cow(...plain, aged(100, 15)), 101, '0 S1', noBull],
+    ['plain first, 16 days later', cow(...plain, aged(100, 16)), 101, 'fits none', noBull],
+    ['plain first, 15 days earlier', cow(...plain, aged(80, -15)), 81, '0 S1', noBull],
+    ['plain first, 16 days earlier', cow(...plain, aged(80, -16)), 81, 'fits none', noBull],
+    ['no result before: none fits', cow(fresh, service(0), aged(100, 15)), 101, 'fits none', noBull],
+    ['an empty result between: told anew', cow(...named, empty(60), aged(100, 15)), 101, 'fits none', noBull],
+    ['an unsure result between: kept', cow(...named, unsure(60), aged(100, 15)), 101, '0 S1', noBull],
+    ['a plain result between: kept', cow(...named, pregnant(60), aged(100, 15)), 101, '0 S1', noBull],
+    ['served between, in vain: kept', cow(...named, service(50), aged(100, 9)), 101, '0 S1', noBull],
+    ['three ages: the first counts', cow(...measured, aged(70, 12), aged(100, 15)), 101, '0 S1', noBull],
+    ['of another cycle: told anew', cow(...named, loss(60), aged(100, 61)), 101, '61 ?', noBull],
+    ['the first fits none: told anew', cow(fresh, service(0), aged(60, 20), aged(80, 7)), 81, '0 S1', noBull],
+    [
+      'another service that fits the later age better: the first age is the more exact',
+      cow(fresh, service(0), service(10), aged(40, 2), aged(80, 10)),
+      81,
+      '0 S1',
+      noBull,
+    ],
+    [
+      'one that names a service is told anew, whatever its age',
+      cow(fresh, service(0), service(10), aged(40, 2), pregnant(80, { foetalAge: 80, serviceDate: on(10) })),
+      81,
+      '10 S1',
+      noBull,
+    ],
+    [
+      'two ages of one day: the one entered last',
+      cow(fresh, service(0), service(10), aged(60, 0), aged(60, 10)),
+      61,
+      '10 S1',
+      noBull,
+    ],
+    [
+      'two ages, of one day and the next: the first',
+      cow(fresh, service(0), service(10), aged(60, 0), aged(61, 10)),
+      62,
+      '0 S1',
+      noBull,
+    ],
+  ])
+
+  describe('with a bull beside the AI', () => {
+    const withB1 = [withBull(8, { bull: 'B1' })]
+    table([
+      ['AI by name, the age points to the bull', cow(...named, ...withB1, aged(100, 15)), 101, '0 S1'],
+      ['AI by name, 16 days off: the bull', cow(...named, ...withB1, aged(100, 16)), 101, '16 B1'],
+      [
+        'AI or bull at first, then 9 days off: still not known',
+        cow(fresh, service(0), ...withB1, pregnant(40), aged(80, 9)),
+        81,
+        '0 S1 AI or bull',
+      ],
+      [
+        'the bull too late for a plain first result: AI',
+        cow(fresh, service(0), withBull(17), pregnant(40), aged(80, 9)),
+        81,
+        '0 S1',
+      ],
+      [
+        'AI or bull at first, then the very day of AI and long before him: AI',
+        cow(fresh, service(0), withBull(16), pregnant(50), aged(80, 0)),
+        81,
+        '0 S1',
+      ],
+      [
+        'the bull by age, then an age of the AI',
+        cow(fresh, service(0), ...withB1, aged(40, 9), aged(80, 0)),
+        81,
+        '9 B1',
+      ],
+      [
+        'the bull by age, then 16 days earlier',
+        cow(fresh, service(0), ...withB1, aged(40, 16), aged(80, 0)),
+        81,
+        '0 S1 AI or bull',
+      ],
+      [
+        'the bull by a plain result: the day he came gives way to an age',
+        cow(fresh, ...withB1, pregnant(40), aged(80, 20)),
+        81,
+        '20 B1',
+      ],
+      ['the bull weeks by age, then 12 days later', cow(fresh, aged(100, 50), aged(150, 62)), 151, '50 ?'],
+    ])
+  })
+
+  describe('a plain first result with several services: the age tells which', () => {
+    table([
+      [
+        'the earlier of two',
+        cow(fresh, service(0), service(10), pregnant(45), aged(80, 1)),
+        81,
+        '0 S1',
+        noBull,
+      ],
+      [
+        'one that was 24 days old then',
+        cow(fresh, service(0), service(14), pregnant(38), aged(80, 14)),
+        81,
+        '14 S1',
+        noBull,
+      ],
+      [
+        'one that was 23 days old then, and too young to be found',
+        cow(fresh, service(0), service(15), pregnant(38), aged(80, 15)),
+        81,
+        '0 S1',
+        noBull,
+      ],
+    ])
+  })
+
+  test('the pregnancy goes on resting on the earlier result', () => {
+    const { pregnancy } = standingAt(101, cow(...named, aged(100, 15)))
+    expect((pregnancy?.check.day ?? 0) - matingStart).toBe(40)
+    expect(pregnancy?.conception?.basis).toBe('named-service')
+  })
+})
+
 test.each([
   ['ultrasound', false, 30],
   ['ultrasound', true, 28],

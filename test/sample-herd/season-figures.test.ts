@@ -1,7 +1,9 @@
 /**
  * Two finished seasons of the sample herd against counts made apart from the program: a script in another language that
  * read the raw facts and the rules in words alone. The six-week figure is left out: foetal age within days of the
- * bull's first day is for the rules of conception, not for counting.
+ * bull's first day is for the rules of conception, not for counting. Counted by hand since a later age keeps the
+ * conception of the result before: 346, named the service of 28 May, failed to that of 8 May (she calved 283 days after
+ * the 28th); 201, in calf to the bull about 8 January, 15 days after her AI, whose end is not known by that.
  */
 import { readFileSync } from 'node:fs'
 import { expect, test } from 'vitest'
@@ -25,7 +27,7 @@ const counted = [
     inCalf: 121,
     empty: 41,
     intervals: [5, 39, 6, 4, 3],
-    held: { '1': [75, 145, 6], '2': [24, 44, 2] },
+    held: { '1': [74, 145, 6], '2': [24, 44, 2] },
   },
   {
     block: 'autumn',
@@ -36,7 +38,7 @@ const counted = [
     inCalf: 94,
     empty: 24,
     intervals: [7, 23, 9, 3, 0],
-    held: { '2': [17, 36, 1] },
+    held: { '2': [17, 35, 2] },
   },
 ] as const
 

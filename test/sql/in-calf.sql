@@ -39,24 +39,15 @@ SELECT * FROM own
 UNION ALL SELECT * FROM weeks WHERE NOT EXISTS (SELECT 1 FROM own WHERE own.animal = weeks.animal AND own.cycle = weeks.cycle);
 CREATE INDEX bull_period_by_cycle ON bull_period (animal, cycle);
 
--- Pregnant results with no empty one after them. A plain one keeps the conception of the one before, unless she was
--- served between; the others tell of it anew.
+-- Pregnant results with no empty one after them, in order.
 CREATE TABLE pregnant AS
-WITH told AS (
-  SELECT *, lag(day) OVER (PARTITION BY animal, cycle ORDER BY n) AS before
-  FROM "check" AS one
-  WHERE result = 'pregnant' AND NOT EXISTS (
-    SELECT 1 FROM "check" AS later WHERE later.animal = one.animal AND later.cycle = one.cycle
-      AND later.n > one.n AND later.result = 'empty')
-)
-SELECT *, max(iif(
-    service_on IS NOT NULL OR age IS NOT NULL OR before IS NULL
-      OR EXISTS (SELECT 1 FROM service WHERE service.animal = told.animal AND service.cycle = told.cycle
-                   AND service.day > before AND service.day < told.day), n, NULL))
-  OVER (PARTITION BY animal, cycle) AS anew
-FROM told;
+SELECT *, row_number() OVER (PARTITION BY animal, cycle ORDER BY n) AS place
+FROM "check" AS one
+WHERE result = 'pregnant' AND NOT EXISTS (
+  SELECT 1 FROM "check" AS later WHERE later.animal = one.animal AND later.cycle = one.cycle
+    AND later.n > one.n AND later.result = 'empty');
 
--- What each of them tells.
+-- What each of them tells by itself.
 CREATE TABLE told_conception AS
 WITH named AS (
     SELECT pregnant.*, day - age AS back, iif(age > 98, 15, 7) AS within,
@@ -86,7 +77,9 @@ WITH named AS (
           served.day - fits.began >= 24)
       ORDER BY iif(age IS NULL, 0, max(fits.began - back, back - coalesce(fits.ended, 1e9), 0)), fits.began DESC LIMIT 1)
   )
-SELECT animal, cycle, bulled.n, anew,
+SELECT animal, cycle, bulled.n, place, bulled.day, service_on IS NULL AND age IS NULL AS plain, service_on, back,
+  (SELECT day FROM service WHERE service.animal = bulled.animal AND service.cycle = bulled.cycle
+     AND heat = by_service) AS served_on,
   CASE
     WHEN by_service IS NOT NULL THEN (SELECT day FROM service WHERE service.animal = bulled.animal
       AND service.cycle = bulled.cycle AND heat = by_service)
@@ -102,8 +95,32 @@ SELECT animal, cycle, bulled.n, anew,
     (SELECT sire FROM service WHERE service.animal = bulled.animal AND service.cycle = bulled.cycle AND heat = by_service),
     bull) AS sire
 FROM bulled JOIN cycle USING (animal, cycle);
--- The first from there on that fits something.
+CREATE INDEX told_by_place ON told_conception (animal, cycle, place);
+
+-- One after another: a plain one keeps the conception of the one before, unless she was served between; one with an age
+-- that agrees within 15 days keeps that of an earlier day, but where that one was plain, and the age fits a service that
+-- was 24 days old by then, or the conception is a bull's. The others tell of it anew.
 CREATE TABLE conception AS
-SELECT animal, cycle, conceived, sire, min(iif(conceived IS NULL, 1e9, n)) AS n FROM told_conception WHERE n >= anew
-GROUP BY animal, cycle;
+WITH RECURSIVE known AS (
+  SELECT animal, cycle, place, place AS counts FROM told_conception WHERE place = 1
+  UNION ALL
+  SELECT known.animal, known.cycle, later.place,
+    iif(earlier.conceived IS NOT NULL AND CASE
+        WHEN later.plain THEN NOT EXISTS (
+          SELECT 1 FROM service WHERE service.animal = later.animal AND service.cycle = later.cycle
+            AND service.day > earlier.day AND service.day < later.day)
+        WHEN later.service_on IS NULL AND later.day > earlier.day AND abs(later.back - earlier.conceived) <= 15
+          THEN NOT earlier.plain
+            OR (earlier.served_on IS NOT NULL AND coalesce(earlier.day - later.served_on < 24, 1))
+        ELSE 0
+      END, counts, later.place)
+  FROM known
+  JOIN told_conception AS earlier ON earlier.animal = known.animal AND earlier.cycle = known.cycle
+    AND earlier.place = counts
+  JOIN told_conception AS later ON later.animal = known.animal AND later.cycle = known.cycle
+    AND later.place = known.place + 1
+)
+SELECT animal, cycle, n, conceived, sire
+FROM (SELECT animal, cycle, counts AS place, max(known.place) FROM known GROUP BY animal, cycle)
+JOIN told_conception USING (animal, cycle, place);
 CREATE INDEX conception_by_cycle ON conception (animal, cycle);

@@ -15,7 +15,19 @@ import { morningList } from '../../source/breeding/morning-list.ts'
 import { compareNumbers } from '../../source/breeding/order.ts'
 import { reasonsOf, sections, strawWarnings, warnings } from '../../source/breeding/sections.ts'
 import { anyMorning } from '../breeding/histories.ts'
-import { dayAt } from '../breeding/support.ts'
+import {
+  calving,
+  cow,
+  dayAt,
+  empty,
+  factsOf,
+  type Happening,
+  on,
+  pregnant,
+  service,
+  unsure,
+  withBull,
+} from '../breeding/support.ts'
 import { Twin, type TwinRow } from './twin.ts'
 
 /** Warnings that SQL works out too: those it names. */
@@ -90,6 +102,30 @@ test.each([3, 4, 5, 6, 7, 8])('herds made for measuring, seed %i', (seed) => {
   const days = [-40, -28, -20, -3, 0, 1, 7, 15, 16, 30, 60, 100].map((later) => plusDays(benchDay, later))
   expect(compare(benchHerd(60, benchDay, seed), days).size).toBeGreaterThan(8)
 })
+
+test('cows found in calf twice: when they are overdue tells which result counts', () => {
+  const none: readonly Happening[] = []
+  const served = [none, [service(0)], [service(0), service(14)], [service(0), service(15)]]
+  const bulls = [none, [withBull(12, { bull: 'B1' })]]
+  const firsts = [
+    none,
+    [pregnant(38)],
+    [pregnant(38, { foetalAge: 34 })],
+    [pregnant(38, { serviceDate: on(0) })],
+  ]
+  const meanwhile = [none, [empty(55)], [pregnant(55)], [service(60)]]
+  const lasts = [-16, -15, 9, 14, 15, 16].flatMap((day) => [
+    [pregnant(80, { foetalAge: 80 - day })],
+    [pregnant(38, { foetalAge: 38 - day }), unsure(80)],
+  ])
+  const each = (parts: readonly (readonly Happening[])[], more: readonly (readonly Happening[])[]) =>
+    parts.flatMap((part) => more.map((one) => [...part, ...one]))
+  const stories = [served, bulls, firsts, meanwhile, lasts].reduce(each, [[calving(-60)]])
+  const herd = stories.map((story, place) => cow({ number: String(place + 1) }, ...story))
+  // Conceived on day 0, they are overdue on day 297.
+  const days = [296, 297, 311].map(dayAt)
+  expect(compare(factsOf(herd, { bullWeeks: 0 }), days)).toContain('take-care overdue')
+}, 120_000)
 
 test('random herds, plausible or not, on any day', () => {
   fc.assert(

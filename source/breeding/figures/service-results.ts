@@ -6,7 +6,7 @@ import { type BullPeriod, bullWeeks } from '../bull-period.ts'
 import type { Check, Cycle, Service } from '../cycle.ts'
 import type { Day } from '../day.ts'
 import { gestationDays } from '../gestation.ts'
-import { conceptionOf, countsFor } from '../pregnancy.ts'
+import { countsFor, type Pregnancy, pregnancyAfter } from '../pregnancy.ts'
 import { sireOf } from '../sire.ts'
 import type { Standing } from '../standing.ts'
 
@@ -50,19 +50,20 @@ const agrees = ({ day, fact }: Check, service: Service): boolean =>
   fact.foetalAge !== undefined && Math.abs(day - fact.foetalAge - service.day) <= AGE_WITHIN
 
 function foundIn(standing: Standing, book: HerdBook, cycle: Cycle, calved: Day | undefined): Found {
-  const checks = cycle.checks.filter(({ fact }) => fact.result === 'pregnant')
-  if (checks.length === 0 && calved === undefined) return nothing
+  const found = cycle.checks.some(({ fact }) => fact.result === 'pregnant')
+  if (!found && calved === undefined) return nothing
   const held: Service[] = []
-  const periods = checks.length === 0 ? [] : periodsOfCycle(standing, book, cycle)
+  const periods = found ? periodsOfCycle(standing, book, cycle) : []
   let conceived: Day | undefined
-  for (const check of checks) {
-    const conception = conceptionOf(cycle, check, periods, book.policy)
-    if (conception === undefined) continue
-    const { day, service, aiOrBull } = conception
+  let pregnancy: Pregnancy | undefined
+  for (const check of cycle.checks) {
+    pregnancy = pregnancyAfter(pregnancy, check, cycle, periods, book.policy)
+    if (check.fact.result !== 'pregnant' || pregnancy?.conception === undefined) continue
+    const { day, service, aiOrBull } = pregnancy.conception
     if (conceived === undefined || day > conceived) conceived = day
     if (service !== undefined && (!aiOrBull || agrees(check, service))) held.push(service)
   }
-  if (checks.length > 0 || calved === undefined) return { held, conceived }
+  if (found || calved === undefined) return { held, conceived }
   const early = (service: Service): number =>
     service.day +
     gestationDays(service.sire === undefined ? {} : sireOf(book, service.sire), service.maiden, book.policy) -
