@@ -11,6 +11,34 @@ const rule = (name: string): string => `source/breeding/rules/${name}.ts`
 const breeding = (name: string): string => `source/breeding/${name}.ts`
 
 export const equivalents: readonly Equivalent[] = [
+  ...[
+    ['let sorted = «true»', 'false'],
+    ['if («before > order») sorted = false', '(before) >= (order)'],
+    ['if («before > order») sorted = false', '(before) <= (order)'],
+  ].map(([at = '', becomes = '']) => ({
+    file: breeding('animal-record'),
+    at,
+    becomes: [becomes],
+    why: 'what is sorted already stays as it is when it is sorted again',
+  })),
+  {
+    file: breeding('animal-record'),
+    at: 'const order = (day * 1440 + minute) * «32» + kindRank(fact.kind)',
+    becomes: ['33', '(31)'],
+    why: 'any number above the ranks keeps them apart',
+  },
+  {
+    file: breeding('animal-record'),
+    at: 'const order = (day * «1440» + minute) * 32 + kindRank(fact.kind)',
+    becomes: ['1441'],
+    why: 'any number above the minutes of a day keeps them apart',
+  },
+  {
+    file: breeding('steps'),
+    at: 'const A_STEP = «16»',
+    becomes: ['17', '(15)'],
+    why: 'how often the work rests changes nothing that comes of it',
+  },
   {
     file: breeding('cycle'),
     at: 'return calves >= 2 || calving.facts.some((fact) => (fact.ease ?? «1») >= 4 || (fact.dead ?? 0) > 0)',
