@@ -34,6 +34,18 @@ export const equivalents: readonly Equivalent[] = [
     why: 'any number above the minutes of a day keeps them apart',
   },
   {
+    file: breeding('moment'),
+    at: '«this.#minutes.set(time, minute)»',
+    becomes: [''],
+    why: 'what is not kept is worked out again',
+  },
+  ...['(a < b ? -«1» : a > b ? 1 : 0)', '(a < b ? -1 : a > b ? «1» : 0)'].map((end) => ({
+    file: breeding('compare-texts'),
+    at: `export const compareTexts = (a: string, b: string): number => ${end}`,
+    becomes: ['2'],
+    why: 'only the sign of a comparison counts',
+  })),
+  {
     file: breeding('steps'),
     at: 'const A_STEP = «16»',
     becomes: ['17', '(15)'],

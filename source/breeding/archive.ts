@@ -4,6 +4,7 @@
  */
 import type { HerdBook } from './book.ts'
 import { bullPeriods } from './bull-period.ts'
+import { compareTexts } from './compare-texts.ts'
 import { contradictionsOf } from './contradictions.ts'
 import { type Day, dayIso, type IsoDate, isoDay } from './day.ts'
 import type { ArchiveFact, CorrectionFact, Fact, FactKind } from './facts.ts'
@@ -110,7 +111,7 @@ function corrected(correction: CorrectionFact, byId: ReadonlyMap<string, Fact>):
 
 /** The latest archive of a herd: of all its archives the one that reaches furthest. */
 export const archiveOf = (book: HerdBook): ArchiveFact | undefined =>
-  book.archives.toSorted((a, b) => (a.before < b.before ? -1 : a.before > b.before ? 1 : 0)).at(-1)
+  book.archives.toSorted((a, b) => compareTexts(a.before, b.before)).at(-1)
 
 /** Whether facts of a season are in an archive, so that its figures cannot be counted from the herd. */
 export const isArchived = (season: Season, before: IsoDate | undefined): boolean =>

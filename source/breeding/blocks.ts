@@ -1,5 +1,6 @@
 /** The blocks of a herd on a day. */
 import type { HerdBook } from './book.ts'
+import { compareTexts } from './compare-texts.ts'
 import type { Day } from './day.ts'
 import type { BlockDay } from './list.ts'
 import { phaseEnd, phaseOf, seasonDay, seasonOn } from './season.ts'
@@ -26,8 +27,5 @@ export function blocksOn(book: HerdBook, today: Day): readonly BlockDay[] {
       closes: phaseEnd(season, today),
     })
   }
-  return blocks.sort(
-    (a, b) =>
-      a.season.matingStart - b.season.matingStart || (a.block < b.block ? -1 : a.block > b.block ? 1 : 0),
-  )
+  return blocks.sort((a, b) => a.season.matingStart - b.season.matingStart || compareTexts(a.block, b.block))
 }

@@ -11,7 +11,7 @@ export const standardMilkings: readonly string[] = ['05:30', '15:30']
  *
  * @example minuteOf('05:30') // 330
  */
-export const minuteOf = (time: string): Minute => Number(time.slice(0, 2)) * 60 + Number(time.slice(3, 5))
+export const minuteOf = (time: string): Minute => Number(time.slice(0, 2)) * 60 + Number(time.slice(3))
 
 /**
  * The minute that a time of day counts from: a time from itself, `morning` from the first milking, `evening` from

@@ -10,9 +10,8 @@ import type { Fact } from './facts.ts'
  */
 export function voidedBy(facts: readonly Fact[]): Set<string> {
   const voided = new Set<string>()
-  for (let i = facts.length - 1; i >= 0; i -= 1) {
-    const fact = facts[i]
-    if (fact?.kind === 'correction' && !voided.has(fact.id)) voided.add(fact.voids)
+  for (const { id, voids } of facts.filter((fact) => fact.kind === 'correction').toReversed()) {
+    if (!voided.has(id)) voided.add(voids)
   }
   return voided
 }

@@ -1,147 +1,34 @@
-/** Closing old seasons: nothing that the program says of the day or a later one rests on what went. */
-import fc from 'fast-check'
+/** Closing old seasons: which facts go to the archive, and which stay with the herd. */
 import { describe, expect, test } from 'vitest'
-import { growHerd } from '../../sample-herd/growing/herd.ts'
 import { archivableOn, archiveOf, isArchived } from '../../source/breeding/archive.ts'
-import { type HerdBook, openBook } from '../../source/breeding/book.ts'
-import { type Day, dayIso, isoDay, plusDays } from '../../source/breeding/day.ts'
-import type { ArchiveFact, Fact } from '../../source/breeding/facts.ts'
-import { seasonView } from '../../source/breeding/figures/season-view.ts'
-import { morningList } from '../../source/breeding/morning-list.ts'
-import { ratesOfHerd } from '../../source/breeding/rates-of-herd.ts'
-import { standingOn } from '../../source/breeding/standing.ts'
-import { nitrogenLevels } from '../../source/breeding/straws/nitrogen.ts'
-import { stockOn } from '../../source/breeding/straws/stock.ts'
-import { herdNotices } from '../../source/commands/herd-notices.ts'
-import { animalJson } from '../../source/exchange/animal/json.ts'
-import { listJson } from '../../source/exchange/list/json.ts'
-import { seasonJson } from '../../source/exchange/season/json.ts'
-import { anyMorning } from './histories.ts'
+import { openBook } from '../../source/breeding/book.ts'
+import { dayIso, isoDay } from '../../source/breeding/day.ts'
+import { archived } from './archived.ts'
 import {
+  bar,
+  block,
   calving,
   correction,
   cow,
+  dry,
   examined,
   factsOf,
   fromBull,
   type Happening,
+  heat,
+  hold,
   left,
+  looked,
+  note,
+  on,
+  score,
   service,
+  unbar,
   withBull,
 } from './support.ts'
 
-/** The facts that stay, with the one that tells of the archive. */
-function archived(facts: readonly Fact[], today: Day): { kept: Fact[]; went: readonly Fact[]; before: Day } {
-  const found = archivableOn(openBook(facts), today)
-  const { facts: went, before } = found ?? { facts: [], before: today }
-  const took = went.map(({ id }) => id)
-  const told: ArchiveFact = {
-    id: 'archive',
-    about: 'herd',
-    date: dayIso(today),
-    kind: 'archive',
-    at: '2030-01-01T00:00:00Z',
-    before: dayIso(before),
-    file: 'herd.archive.json',
-    took,
-  }
-  return { kept: [...facts.filter(({ id }) => !took.includes(id)), told], went, before }
-}
-
-/** All that is shown of a day, but for facts told one by one and for seasons that were archived. */
-function shownOn(book: HerdBook, day: Day, before: Day, seasons: boolean): unknown {
-  const standings = [...book.animals.values()].map((animal) => standingOn(book, animal, day))
-  const { rates } = ratesOfHerd(book, day, standings)
-  const { lots, pools, notices } = stockOn(book, day)
-  const live = book.allSeasons.filter((season) => !isArchived(season, dayIso(before)))
-  const list = morningList(book, day)
-  return {
-    list: listJson(list),
-    animals: standings
-      .filter(({ inHerd }) => inHerd)
-      .map((standing) => ({ ...animalJson(book, standing, rates, list.rows), facts: undefined })),
-    straws: { lots, pools, notices },
-    nitrogen: nitrogenLevels(book, day),
-    notices: herdNotices(book, day),
-    seasons: (seasons ? live : []).map((season) => ({
-      ...seasonJson(seasonView(book, standings, season, day), []),
-      earlier: undefined,
-      archive: undefined,
-    })),
-  }
-}
-
-/** Whether what is shown of some days is the same before and after. @returns how many facts went */
-function expectTheSame(
-  facts: readonly Fact[],
-  today: Day,
-  days: readonly number[],
-  seasons: boolean,
-): number {
-  const { kept, went, before } = archived(facts, today)
-  if (went.length === 0) return 0
-  const [whole, rest] = [openBook(facts), openBook(kept)]
-  for (const later of days) {
-    const day = plusDays(today, later)
-    expect(shownOn(rest, day, before, seasons)).toEqual(shownOn(whole, day, before, seasons))
-  }
-  return went.length
-}
-
-/** A herd of four years or more: that many histories of the same animals, each a year after the one before. */
-const years = fc
-  .array(
-    anyMorning(5).map(({ facts }) => facts),
-    { minLength: 4, maxLength: 5, size: 'max' },
-  )
-  .map((each) => {
-    const known = new Set<string>()
-    return each.flatMap((facts, year) =>
-      facts.flatMap((fact): Fact[] => {
-        if (fact.kind === 'animal') {
-          if (known.has(fact.about)) return []
-          known.add(fact.about)
-        }
-        return [movedOn(fact, year)]
-      }),
-    )
-  })
-
-/** A fact of another year, with an id of its own. */
-function movedOn(fact: Fact, year: number): Fact {
-  const text = JSON.stringify(fact).replace(
-    /"(20\d\d)(-\d\d-\d\d)/g,
-    (_, was: string, rest: string) => `"${Number(was) + year}${rest.replace('-02-29', '-02-28')}`,
-  )
-  const moved = JSON.parse(text) as Fact
-  const named = (id: string): string => `${year}-${id}`
-  return moved.kind === 'correction'
-    ? { ...moved, id: named(moved.id), voids: named(moved.voids) }
-    : { ...moved, id: named(moved.id) }
-}
-
-describe('what is shown is the same before and after', () => {
-  test('of random herds, on every kind of day from the day of the archive on', () => {
-    let went = 0
-    fc.assert(
-      fc.property(years, fc.integer({ min: 0, max: 500 }), (facts, later) => {
-        went += expectTheSame(facts, plusDays(isoDay('2029-04-01'), later), [0, 1, 40, 130], true)
-      }),
-      { numRuns: 25 },
-    )
-    expect(went).toBeGreaterThan(50)
-  })
-
-  test('of the sample herd, on its morning and later', () => {
-    const facts = growHerd()
-    const morning = isoDay('2026-05-28')
-    expect(expectTheSame(facts, morning, [0], true)).toBe(1590)
-    expect(expectTheSame(facts, morning, [1, 200], false)).toBe(1590)
-    expect(expectTheSame(facts, isoDay('2027-05-10'), [0], false)).toBeGreaterThan(3000)
-  })
-})
-
 const today = isoDay('2029-06-01')
+/** The limit is season day 330, 27 March 2027, when the watching of the second season began. */
 const seasons = ['2026', '2027', '2028', '2029'].map((year) => ({ matingStart: `${year}-05-01` }))
 const goes = (...happenings: Happening[]): string[] =>
   archived(factsOf([cow(...happenings)], { seasons }), today).went.map(({ kind, date }) => `${kind} ${date}`)
@@ -154,6 +41,21 @@ describe('what goes and what stays', () => {
     expect(archivableOn(openBook(factsOf([cow(...old)])), isoDay('2026-06-01'))).toBeUndefined()
   })
 
+  test('to the day: 730 days and 35 more', () => {
+    const limit = (day: string): string =>
+      dayIso(archived(factsOf([cow(...old)], { seasons }), isoDay(day)).before)
+    expect([limit('2029-04-29'), limit('2029-04-30')]).toEqual(['2026-03-27', '2027-03-27'])
+  })
+
+  test('the season that an animal of the herd stands in is kept, and of one that left it is not', () => {
+    const limit = (...happenings: Happening[]): string => {
+      const inAutumn = cow({ number: '2', block: 'autumn' }, calving(-60), ...happenings)
+      const all = [...seasons, { block: 'autumn', matingStart: '2026-10-01' }]
+      return dayIso(archived(factsOf([cow(...old), inAutumn], { seasons: all }), today).before)
+    }
+    expect([limit(), limit(left(200))]).toEqual(['2026-08-27', '2027-03-27'])
+  })
+
   test('services before her last calving before the limit go; calvings stay, and all that came after', () => {
     expect(goes(...old, service(0, { natural: true }))).toEqual(['service 2025-05-26'])
   })
@@ -164,6 +66,19 @@ describe('what goes and what stays', () => {
 
   test('an animal that left keeps her record, her calvings and that she left', () => {
     expect(goes(calving(-60), service(0, { natural: true }), left(100))).toEqual(['service 2026-05-01'])
+  })
+
+  test('a calving or a leaving on the day of the limit closes nothing yet, the day before it does', () => {
+    const went = (...more: Happening[]): number =>
+      goes(calving(-60), service(0, { natural: true }), ...more).length
+    expect([went(calving(329)), went(calving(330)), went(calving(329), calving(330))]).toEqual([1, 0, 0])
+    expect([went(left(329)), went(left(330))]).toEqual([1, 0])
+  })
+
+  test('what happened on the day that she calved stays', () => {
+    expect(goes(calving(-400), heat(-61), heat(-60, { time: '00:10' }), calving(-60))).toEqual([
+      'heat 2026-03-01',
+    ])
   })
 
   test('a contradiction stays whole until it is corrected', () => {
@@ -180,14 +95,58 @@ describe('what goes and what stays', () => {
     expect(goes(calving(-400), wrong, correction('wrong'), calving(-60))).toEqual([])
   })
 
+  test('a correction that was taken back goes with all that hangs on it, and one of a fact unknown stays', () => {
+    const seen = { ...heat(-340), id: 'seen' }
+    const [undo, redo] = [
+      { ...correction('seen'), id: 'undo' },
+      { ...correction('undo'), id: 'redo' },
+    ]
+    expect(goes(calving(-400), seen, undo, redo, calving(-60))).toEqual([
+      'heat 2025-05-26',
+      'correction 2026-05-01',
+      'correction 2026-05-01',
+    ])
+    expect(goes(calving(-400), correction('unknown'), calving(-60))).toEqual([])
+    const round = [
+      { ...correction('there'), id: 'here' },
+      { ...correction('here'), id: 'there' },
+    ]
+    expect(goes(calving(-400), ...round, calving(-60))).toEqual([])
+  })
+
   test('a bull that was never taken from her stays with her', () => {
     expect(goes(calving(-400), withBull(-330), calving(-60))).toEqual([])
     expect(goes(calving(-400), withBull(-330), fromBull(-300), calving(-60))).toHaveLength(2)
+    expect(goes(calving(-400), withBull(-330), fromBull(-300), calving(-60), withBull(0))).toHaveLength(2)
+    expect(goes(calving(-400), withBull(-330), fromBull(-60), calving(-60))).toEqual([])
+    expect(goes(calving(-400), withBull(-330), fromBull(-300), withBull(-250), calving(-60))).toEqual([])
+    expect(goes(withBull(-330), fromBull(-300))).toEqual([])
+  })
+
+  test('a time with a bull that was voided goes, though nobody took her from him', () => {
+    const wrong = { ...withBull(-330), id: 'wrong' }
+    expect(goes(calving(-400), wrong, correction('wrong'), withBull(-320), calving(-60))).toEqual([
+      'with-bull 2025-06-05',
+      'correction 2026-05-01',
+    ])
   })
 
   test('a fixed-time service planned for a day to come stays', () => {
     expect(goes(examined(-340, { serveOn: '2030-05-01' }), calving(-60))).toEqual([])
     expect(goes(examined(-340, { serveOn: '2025-06-01' }), calving(-60))).toHaveLength(1)
+    expect(goes(examined(-340, { serveOn: on(330) }), calving(-60))).toEqual([])
+    expect(goes(examined(-340, { serveOn: on(329) }), calving(-60))).toHaveLength(1)
+    expect(goes(examined(-340), calving(-60))).toHaveLength(1)
+  })
+
+  test('her block, her bars and her holds stay, her scores and notes go', () => {
+    const kept = [block(-340, 'spring'), bar(-339), unbar(-338), hold(-337, -330)]
+    expect(goes(...kept, looked(-336), score(-335, 3), note(-334), dry(-333), calving(-60))).toEqual([
+      'looked 2025-05-30',
+      'score 2025-05-31',
+      'note 2025-06-01',
+      'dry 2025-06-02',
+    ])
   })
 
   test('a service by AI stays until its straws were counted again', () => {
@@ -203,11 +162,26 @@ describe('what goes and what stays', () => {
     expect(went(count('2025-01-10', 20))).toBe(0)
     expect(went(count('2025-01-10', 20), count('2026-01-10', 12))).toBe(1)
     expect(went(count('2026-01-10', 12))).toBe(1)
+    // Counted on the last day before the limit, and on the limit.
+    expect(went(count('2025-01-10', 20), count(on(329), 12))).toBe(1)
+    expect(went(count('2025-01-10', 20), count(on(330), 12))).toBe(0)
+  })
+})
+
+describe('the archive of a herd', () => {
+  const told = (...befores: string[]) =>
+    archiveOf(
+      openBook(factsOf([], { extra: befores.map((before) => ({ kind: 'archive', date: on(0), before })) })),
+    )
+  test('is the one that reaches furthest, in whatever order they were told', () => {
+    expect(told()).toBeUndefined()
+    expect(told('2025-03-27', '2027-03-27', '2026-03-27')?.before).toBe('2027-03-27')
+    expect(told('2026-03-27', '2025-03-27')?.before).toBe('2026-03-27')
   })
 
-  test('nothing is archived twice', () => {
-    const { kept } = archived(growHerd(75), isoDay('2027-02-10'))
-    expect(archived(kept, isoDay('2027-02-10')).went).toEqual([])
-    expect(archiveOf(openBook(kept))?.before).toBe('2024-10-16')
+  test('holds facts of the seasons that began before it', () => {
+    const [season] = openBook(factsOf([])).allSeasons
+    const isIn = (before?: string) => season !== undefined && isArchived(season, before)
+    expect([isIn(), isIn(on(-35)), isIn(on(-34))]).toEqual([false, false, true])
   })
 })

@@ -1,122 +1,43 @@
-/** A book that facts were added to is the book of all of them, and so is its list, on every day. */
-import fc from 'fast-check'
+/** A book to which facts were added keeps, object for object, what they do not concern. */
 import { describe, expect, test } from 'vitest'
-import { type HerdBook, openBook } from '../../source/breeding/book.ts'
+import { openBook } from '../../source/breeding/book.ts'
 import { bookAfter, withFacts } from '../../source/breeding/book-with.ts'
 import { type Fact, HERD } from '../../source/breeding/facts.ts'
-import { listAt, morningList } from '../../source/breeding/morning-list.ts'
-import { type Places, placesOn } from '../../source/breeding/places.ts'
-import { anyMorning } from './histories.ts'
-import { calving, cow, dayAt, factsOf, type Happening, heat, maiden, on, service } from './support.ts'
+import { placesOn } from '../../source/breeding/places.ts'
+import { correction, fact, told } from './book-told.ts'
+import { calving, cow, dayAt, factsOf, heat, maiden, on, service } from './support.ts'
 
-/** A fact as the next one in a file. */
-const fact = (told: Happening, about: string, id = told.id ?? 'next'): Fact =>
-  ({ at: '2026-07-01T05:00:00Z', ...told, about, id }) as unknown as Fact
-const correction = (voids: string, id: string): Fact =>
-  fact({ kind: 'correction', date: on(0), voids }, HERD, id)
-
-/** Facts of the herd as a whole and records of animals, such as a morning may bring. */
-const ofHerd: readonly Fact[] = [
-  fact({ kind: 'farm', date: on(3), name: 'Long Acre', zone: 'UTC', milkings: ['07:00'] }, HERD, 'farm-2'),
-  fact({ kind: 'policy', date: on(3), set: { calvedToServe: 50 } }, HERD, 'policy-2'),
-  fact(
-    { kind: 'season', date: on(3), block: 'spring', matingStart: on(0), aiWeeks: 7, bullWeeks: 2 },
-    HERD,
-    'season-2',
-  ),
-  fact(
-    { kind: 'stock-take', date: on(2), sire: 'S1', straw: 'sexed', count: 9, breed: 'JE' },
-    HERD,
-    'stock-2',
-  ),
-  fact({ kind: 'delivery', date: on(4), sire: 'S2', straw: 'beef', count: 1 }, HERD, 'delivery-2'),
-  fact({ kind: 'nitrogen', date: on(4), depthCm: 20 }, HERD, 'nitrogen-2'),
-  fact(
-    { kind: 'animal', date: on(3), number: '1', sex: 'F', block: 'autumn', sire: 'S1' },
-    'animal-1',
-    'her-2',
-  ),
-  fact({ kind: 'animal', date: on(3), number: 'S1', sex: 'M', breed: 'AA' }, 'bull-1', 'bull'),
-  fact({ kind: 'heat', date: on(3), how: 'paint', certainty: 'sure' }, 'bull-1', 'heat-of-bull'),
-  fact({ kind: 'animal', date: on(3), number: '1', sex: 'F' }, 'twin-1', 'same-number'),
+/** A log in which facts of the herd, of animals, and corrections of both follow each other. */
+const log: readonly Fact[] = [
+  ...factsOf([
+    cow({ number: '1', internationalId: 'X1' }, calving(-60), service(0, { id: 'served' })),
+    maiden({ number: '2', internationalId: 'X2' }, heat(0)),
+    cow({ number: '3' }),
+  ]),
+  correction('to-come', 'too-early'),
+  fact(heat(3), 'animal-1', 'to-come'),
+  fact(heat(2), 'animal-1', 'seen'),
+  fact(service(3), 'animal-2', 'of-two'),
+  fact(heat(3), 'nobody', 'stray'),
+  fact({ kind: 'farm', date: on(3), name: 'Hill', zone: 'UTC', milkings: ['07:00'] }, HERD, 'farm-2'),
+  correction('farm-2', 'farm-as-before'),
+  fact({ kind: 'animal', date: on(4), number: '1', sex: 'F', internationalId: 'X1' }, 'twin', 'twin-record'),
+  fact(heat(5), 'animal-1', 'again'),
+  fact(heat(5), 'twin', 'of-twin'),
+  correction('served', 'undo'),
+  correction('undo', 'redo'),
+  correction('twin-record', 'no-twin'),
+  correction('of-two', 'undo-of-two'),
+  fact({ kind: 'nitrogen', date: on(4), depthCm: 20 }, HERD, 'nitrogen'),
 ]
 
-/** Any log: the facts of a herd in any order, corrections of any of them and of each other, at any place. */
-const anyLog: fc.Arbitrary<readonly Fact[]> = fc
-  .record({
-    herd: anyMorning(),
-    more: fc.subarray([...ofHerd]),
-    inOrder: fc.boolean(),
-    voids: fc.array(fc.nat(200), { maxLength: 6 }),
-    places: fc.infiniteStream(fc.nat(10_000)),
-  })
-  .map(({ herd, more, inOrder, voids, places }) => {
-    const told = herd.facts
-    const isFirst = (one: Fact): boolean => inOrder && (one.about === HERD || one.kind === 'animal')
-    const log = told.filter(isFirst)
-    const first = log.length
-    for (const one of [...told.filter((each) => !isFirst(each)), ...more])
-      log.splice(first + ((places.next().value ?? 0) % (log.length - first + 1)), 0, one)
-    for (const [index, which] of voids.entries()) {
-      const voided = log[which % log.length] as Fact
-      log.push(correction(voided.id, `correction-${index}`))
-    }
-    return log
-  })
-
-/** A log cut in pieces, as it grew. */
-const anyGrowth: fc.Arbitrary<readonly (readonly Fact[])[]> = fc
-  .tuple(anyLog, fc.array(fc.nat(60), { minLength: 1, maxLength: 12 }))
-  .map(([log, cuts]) => {
-    const ends = [...new Set(cuts.map((cut) => log.length - (cut % (log.length + 1))))].sort((a, b) => a - b)
-    return [...ends, log.length].map((end, index) => log.slice(index === 0 ? 0 : ends[index - 1], end))
-  })
-
-/** All that a book says, the order of its maps included. */
-const told = (book: HerdBook) => ({
-  ...book,
-  seasons: [...book.seasons],
-  animals: [...book.animals],
-  byNumber: [...book.byNumber].sort(([a], [b]) => (a < b ? -1 : 1)),
-  byInternationalId: [...book.byInternationalId].sort(([a], [b]) => (a < b ? -1 : 1)),
-  records: [...book.records],
-  voided: [...book.voided].sort(),
-})
-
-describe('facts are added one after another', () => {
-  test('to a book: it is the book of all of them', () => {
-    fc.assert(
-      fc.property(anyGrowth, (pieces) => {
-        let book = openBook([])
-        const log: Fact[] = []
-        for (const piece of pieces) {
-          log.push(...piece)
-          book = withFacts(book, piece)
-          expect(told(book)).toEqual(told(openBook([...log])))
-        }
-      }),
-      { numRuns: 400 },
-    )
-  })
-
-  test('to a list: it is the list of all of them, on any day', () => {
-    fc.assert(
-      fc.property(anyGrowth, fc.infiniteStream(fc.integer({ min: -60, max: 180 })), (pieces, days) => {
-        let book = openBook([])
-        let places: Places | undefined
-        let day = dayAt(days.next().value ?? 0)
-        const log: Fact[] = []
-        for (const [index, piece] of pieces.entries()) {
-          log.push(...piece)
-          book = withFacts(book, piece)
-          if (index % 3 === 2) day = dayAt(days.next().value ?? 0)
-          places = placesOn(book, day, places)
-          expect(listAt(places)).toEqual(morningList(openBook([...log]), day))
-        }
-      }),
-      { numRuns: 400 },
-    )
-  })
+test('wherever a log is cut, the rest added makes the book of all of it', () => {
+  const whole = told(openBook([...log]))
+  for (const cut of log.keys()) {
+    const book = openBook(log.slice(0, cut))
+    expect(told(withFacts(book, log.slice(cut)))).toEqual(whole)
+    expect(told(withFacts(book, log.slice(cut, cut + 1)))).toEqual(told(openBook(log.slice(0, cut + 1))))
+  }
 })
 
 describe('a fact about one animal', () => {
