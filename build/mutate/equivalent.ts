@@ -34,6 +34,12 @@ export const equivalents: readonly Equivalent[] = [
     why: 'any number above the minutes of a day keeps them apart',
   },
   {
+    file: breeding('book-with'),
+    at: 'const byAnimal = Map.groupBy(«changed.filter(isOfOneAnimal)», (fact) => fact.about)',
+    becomes: ['changed'],
+    why: 'where a fact of the herd changed the book is opened anew',
+  },
+  {
     file: breeding('moment'),
     at: '«this.#minutes.set(time, minute)»',
     becomes: [''],

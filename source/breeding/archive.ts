@@ -62,7 +62,7 @@ export function archivableOn(book: HerdBook, today: Day): Archivable | undefined
     const until = closed.get(fact.about)
     if (until === undefined || !kindsOfCycle.has(fact.kind) || isoDay(fact.date) >= until) return false
     if (book.voided.has(fact.id)) return true
-    if (fact.kind === 'service') return fact.natural === true || settled.has(fact.id)
+    if (fact.kind === 'service') return settled.has(fact.id)
     if (fact.kind === 'with-bull' || fact.kind === 'from-bull') return !withBull.has(fact.about)
     return fact.kind !== 'examined' || fact.serveOn === undefined || isoDay(fact.serveOn) < before
   }

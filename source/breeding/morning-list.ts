@@ -4,7 +4,7 @@ import type { HerdBook } from './book.ts'
 import type { Day } from './day.ts'
 import type { MorningList, Row, VisitAhead } from './list.ts'
 import { compareRows } from './order.ts'
-import { type Places, placesOf, placesOn, type VisitAwaited } from './places.ts'
+import { type Places, placesOn, type VisitAwaited } from './places.ts'
 import { RowMaker } from './row-maker.ts'
 import { type Section, sections } from './sections.ts'
 import type { Serving } from './session.ts'
@@ -20,10 +20,6 @@ import { withStraws } from './straw-rows.ts'
  * @example morningList(book, isoDay('2026-05-28')).rows[0]?.section // 'take-care'
  */
 export const morningList = (book: HerdBook, today: Day): MorningList => listAt(placesOn(book, today))
-
-/** The list of standings that are known already, all on the same day. */
-export const listOf = (book: HerdBook, today: Day, standings: readonly Standing[]): MorningList =>
-  listAt({ book, today, each: placesOf(book, standings) })
 
 /**
  * The list of a day, of places that are known already.

@@ -29,6 +29,8 @@ const log: readonly Fact[] = [
   correction('twin-record', 'no-twin'),
   correction('of-two', 'undo-of-two'),
   fact({ kind: 'nitrogen', date: on(4), depthCm: 20 }, HERD, 'nitrogen'),
+  fact(heat(9), 'animal-2', 'late'),
+  correction('seen', 'undo-seen'),
 ]
 
 test('wherever a log is cut, the rest added makes the book of all of it', () => {
@@ -49,9 +51,10 @@ describe('a fact about one animal', () => {
   const seen = fact(heat(21), 'animal-1')
   const after = withFacts(book, [seen])
   const undone = withFacts(after, [correction('served', 'undo')])
+  const together = withFacts(book, [seen, correction('served', 'undo')])
 
   test('keeps all else as it was', () => {
-    for (const later of [after, undone]) {
+    for (const later of [after, undone, together]) {
       expect(later.animals.get('animal-1')).not.toBe(book.animals.get('animal-1'))
       for (const part of ['farm', 'policy', 'seasons', 'allSeasons', 'records', 'stock', 'nitrogen'] as const)
         expect(later[part]).toBe(book[part])

@@ -6,10 +6,11 @@ import { type Day, isoDay } from '../../source/breeding/day.ts'
 import { type AnimalFact, type Fact, HERD } from '../../source/breeding/facts.ts'
 import type { MorningList, Row } from '../../source/breeding/list.ts'
 import { kindRank, momentOf } from '../../source/breeding/moment.ts'
-import { listOf, morningList } from '../../source/breeding/morning-list.ts'
+import { listAt, morningList } from '../../source/breeding/morning-list.ts'
 import { compareNumbers } from '../../source/breeding/order.ts'
+import { placesOn } from '../../source/breeding/places.ts'
 import { reasonsOf, sections } from '../../source/breeding/sections.ts'
-import { type Standing, standingOn } from '../../source/breeding/standing.ts'
+import type { Standing } from '../../source/breeding/standing.ts'
 import { factShapes } from '../../source/herd/schema.ts'
 import { anyMorning } from './histories.ts'
 import {
@@ -41,8 +42,9 @@ function everyRow(numRuns: number, check: (row: Row, standing: Standing, list: M
   fc.assert(
     fc.property(anyMorning(), ({ facts, s }) => {
       const book = openBook(facts)
-      const standings = [...book.animals.values()].map((animal) => standingOn(book, animal, dayAt(s)))
-      const list = listOf(book, dayAt(s), standings)
+      const places = placesOn(book, dayAt(s))
+      const list = listAt(places)
+      const standings = places.each.map(({ standing }) => standing)
       for (const row of list.rows) {
         check(row, standings.find((one) => one.animal.id === row.animal) as Standing, list)
       }
