@@ -40,6 +40,12 @@ export const equivalents: readonly Equivalent[] = [
     why: 'where a fact of the herd changed the book is opened anew',
   },
   {
+    file: breeding('book-with'),
+    at: 'const theirs = «live.filter((fact) => concerned.has(fact.about))».filter(isOfOneAnimal)',
+    becomes: ['live'],
+    why: 'only animals that something changed for are asked for',
+  },
+  {
     file: breeding('moment'),
     at: '«this.#minutes.set(time, minute)»',
     becomes: [''],
