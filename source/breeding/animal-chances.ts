@@ -2,7 +2,7 @@
 import type { HerdBook } from './book.ts'
 import { cycleMean } from './chances/cycle.ts'
 import { type Rates, serviceClass } from './chances/rates.ts'
-import { inCalfWithoutReturn, type Returns, returnsAfter } from './chances.ts'
+import { inCalfWithoutReturn, type Returns, returnsAfter, returnToday } from './chances.ts'
 import type { Service } from './cycle.ts'
 import type { Day } from './day.ts'
 import type { Policy } from './policy.ts'
@@ -44,9 +44,9 @@ function perhapsByBull(standing: Standing, book: HerdBook): boolean {
   const withBull = standing.lastWithBull
   if (withBull === undefined) return false
   const check = standing.countingCheck
-  if (check?.fact.result !== 'empty') return withBull > (standing.latestSureHeat?.day ?? withBull)
-  const days = check.day - withBull
-  return days < book.policy.finalCheckDays
+  if (check?.fact.result === 'empty') return check.day - withBull < book.policy.finalCheckDays
+  const heat = standing.latestSureHeat
+  return heat !== undefined && withBull > heat.day
 }
 
 /**
@@ -59,8 +59,6 @@ export function returnsExpected(standing: Standing, policy: Policy, rates: Rates
   const service = standing.lastService
   if (service === undefined || standing.inCalf || !standing.inHerd) return 0
   if (standing.countingCheck !== undefined || returned(standing, policy.watchFrom)) return 0
-  const returns = returnsOf(service, rates)
-  const open = 1 - conceptionOfService(service, rates)
-  const unseen = 1 - open * (returns.byDay[Math.max(0, standing.today - service.day - 1)] ?? 0)
-  return (open * (returns.onDay[day - service.day] ?? 0)) / unseen
+  const known = standing.today - service.day - 1
+  return returnToday(conceptionOfService(service, rates), day - service.day, returnsOf(service, rates), known)
 }

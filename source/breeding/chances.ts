@@ -80,11 +80,12 @@ export function inCalfWithoutReturn(conception: number, k: number, returns: Retu
  *
  * @param conception chance that the service held, 0 to 1; for a heat not served 0
  * @param k days since the service or heat
+ * @param known the last day through which none was seen, up to k - 1; the day before k unless told
  * @example returnToday(0.55, 21, returnsAfter('service', 22, defaultRates)) // 0.0519
  */
-export function returnToday(conception: number, k: number, returns: Returns): number {
+export function returnToday(conception: number, k: number, returns: Returns, known = k - 1): number {
   const open = 1 - conception
-  const unseen = conception + open * (1 - at(returns.byDay, k - 1))
+  const unseen = conception + open * (1 - at(returns.byDay, known))
   return unseen <= 0 || k >= returns.onDay.length ? 0 : (open * at(returns.onDay, k)) / unseen
 }
 

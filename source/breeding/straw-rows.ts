@@ -10,6 +10,7 @@ import type { Serving } from './session.ts'
 import type { Standing } from './standing.ts'
 import { allotStraws } from './straws/choose.ts'
 import { stockOn } from './straws/stock.ts'
+import type { StrawChoice } from './straws/straws-of-day.ts'
 
 /** An animal that is to be served, by her id. */
 type ToServe = ReadonlyMap<string, { readonly standing: Standing; readonly serving: Serving }>
@@ -26,7 +27,6 @@ export function withStraws(
   rows: readonly Row[],
   toServe: ToServe,
 ): readonly Row[] {
-  if (toServe.size === 0) return rows
   const open = rows.flatMap((row) => (row.done ? [] : (toServe.get(row.animal) ?? [])))
   const proposed = allotStraws(book, today, open)
   const { conception } = ratesOfHerd(book, today).rates
@@ -34,7 +34,7 @@ export function withStraws(
   return rows.map((row) => {
     const her = toServe.get(row.animal)
     if (her === undefined) return row
-    const { straw, warnings } = row.done ? usedStraw(book, her.standing) : (proposed[next++] ?? nothing)
+    const { straw, warnings } = row.done ? usedStraw(book, her.standing) : (proposed[next++] as StrawChoice)
     return {
       ...row,
       straw,

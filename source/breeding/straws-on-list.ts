@@ -21,15 +21,16 @@ export function strawsOnList(
   ranking: ReturnType<typeof strawRanking> = strawRanking(book, standing.today),
 ): ReturnType<typeof ranking> {
   const [place] = placesOf(book, [standing])
-  const { serving } = place?.takeCare ?? place?.further ?? {}
-  return ranking(standing, serving, promisedAbove(rows, standing.animal.id))
+  const first = place?.takeCare ?? place?.further
+  return ranking(standing, first?.serving, promisedAbove(rows, standing.animal.id))
 }
 
 /** What is promised to the rows above the one of an animal. */
 function promisedAbove(rows: readonly Row[], animal: string): SetAside {
   const aside = nothingSetAside()
-  const at = rows.findIndex((row) => row.animal === animal)
-  for (const { straw, done } of rows.slice(0, Math.max(0, at)))
-    if (straw !== undefined && !done) aside.add(straw.sire, straw.straw)
-  return aside
+  for (const row of rows) {
+    if (row.animal === animal) return aside
+    if (row.straw !== undefined && !row.done) aside.add(row.straw.sire, row.straw.straw)
+  }
+  return nothingSetAside()
 }

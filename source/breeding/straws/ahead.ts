@@ -30,7 +30,7 @@ export function plannedKinds(book: HerdBook, today: Day): (standing: Standing) =
       const ahead = Array.from({ length: season.aiEnd + 1 - first }, (_day, i) =>
         kindFor(occasion(used, first + i), setting),
       )
-      return [...new Array<StrawKind>(first).fill(ahead[0] ?? 'conventional'), ...ahead]
+      return [...new Array<StrawKind>(first).fill(ahead[0] as StrawKind), ...ahead]
     })
   }
 }

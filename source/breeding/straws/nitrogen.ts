@@ -3,6 +3,7 @@ import type { HerdBook } from '../book.ts'
 import { type Day, isoDay, plusDays } from '../day.ts'
 import type { NitrogenFact } from '../facts.ts'
 import { momentOf } from '../moment.ts'
+import { textOrder } from '../text-order.ts'
 
 export type NitrogenState = 'enough' | 'order' | 'alarm'
 
@@ -47,14 +48,17 @@ export function nitrogenState(
  */
 export function nitrogenLevels(book: HerdBook, today: Day): readonly NitrogenLevel[] {
   const known = book.nitrogen.filter((fact) => isoDay(fact.date) <= today)
-  const flasks = [...Map.groupBy(known, (fact) => fact.flask)].sort(([a], [b]) => text(a ?? '', b ?? ''))
+  const flasks = [...Map.groupBy(known, (fact) => fact.flask)].sort(([a], [b]) => textOrder(a ?? '', b ?? ''))
   return flasks.map(([flask, facts]) => levelOf(flask, facts, book))
 }
 
 function levelOf(flask: string | undefined, facts: readonly NitrogenFact[], book: HerdBook): NitrogenLevel {
   const minute = (fact: NitrogenFact): number => momentOf(fact.time, book.farm.milkings)
   const readings = facts
-    .toSorted((a, b) => text(a.date, b.date) || minute(a) - minute(b) || text(a.at, b.at) || text(a.id, b.id))
+    .toSorted(
+      (a, b) =>
+        textOrder(a.date, b.date) || minute(a) - minute(b) || textOrder(a.at, b.at) || textOrder(a.id, b.id),
+    )
     .map((fact) => ({ day: isoDay(fact.date), depthCm: fact.depthCm }))
   const latest = readings.at(-1) as NitrogenReading
   const state = nitrogenState(latest.depthCm, book.policy)
@@ -81,10 +85,7 @@ function fallSinceFilled(readings: readonly NitrogenReading[]): number | undefin
     if (before.depthCm < here.depthCm) break
     filled -= 1
   }
-  const first = readings[filled]
-  const latest = readings.at(-1)
-  if (first === undefined || latest === undefined || latest.day === first.day) return undefined
+  const [first, latest] = [readings[filled] as NitrogenReading, readings.at(-1) as NitrogenReading]
+  if (latest.day === first.day) return undefined
   return (first.depthCm - latest.depthCm) / (latest.day - first.day)
 }
-
-const text = (a: string, b: string): number => (a < b ? -1 : a > b ? 1 : 0)

@@ -3,6 +3,7 @@ import type { StrawKind } from '../facts.ts'
 import { gestationDays } from '../gestation.ts'
 import type { Policy } from '../policy.ts'
 import type { Sire } from '../sire.ts'
+import { textOrder } from '../text-order.ts'
 import type { Occasion } from './occasion.ts'
 import { because, type PlaceReasonCode, type SireReasonCode, type StrawReason } from './reason.ts'
 import { aboveShare } from './use.ts'
@@ -92,7 +93,7 @@ export function bestFirst(
       const difference = of(a, occasion, policy) - of(b, occasion, policy)
       if (difference !== 0) return difference
     }
-    return a.sire.code < b.sire.code ? -1 : 1
+    return textOrder(a.sire.code, b.sire.code)
   })
 }
 

@@ -1,12 +1,12 @@
 /** Services of the past that the stock of straws does not rest on any more, since it was counted later. */
 import type { HerdBook } from '../book.ts'
-import type { Day } from '../day.ts'
+import { type Day, isoDay } from '../day.ts'
 import { type Movement, movementsUntil } from './movements.ts'
 import { stockAfter } from './stock.ts'
 
 /**
- * AI services without which the stock is the same, lot for lot, at the end of a day and so on every day after it:
- * those before the first stock fact, and those before a count that made their straws certain again.
+ * Services until a day without which the stock is the same, lot for lot, at its end and so on every day after it: those
+ * of a bull, those before the first stock fact, and those before a count that made their straws certain again.
  *
  * @param until the last day whose facts are looked at
  * @returns ids of services
@@ -15,7 +15,8 @@ import { stockAfter } from './stock.ts'
 export function servicesSettled(book: HerdBook, until: Day): ReadonlySet<string> {
   const movements = movementsUntil(book, until)
   const moving = new Set(movements.map(({ fact }) => fact.id))
-  const settled = new Set(book.services.filter(({ id }) => !moving.has(id)).map(({ id }) => id))
+  const past = book.services.filter(({ date }) => isoDay(date) <= until)
+  const settled = new Set(past.map(({ id }) => id).filter((id) => !moving.has(id)))
   for (const [sire, ofSire] of Map.groupBy(movements, ({ fact }) => fact.sire)) {
     // A service that names no sire is told of for ever.
     if (sire === undefined) continue
@@ -28,10 +29,11 @@ export function servicesSettled(book: HerdBook, until: Day): ReadonlySet<string>
 function settledOf(book: HerdBook, movements: readonly Movement[]): readonly string[] {
   const whole = stockText(book, movements)
   const counts = movements.filter(({ fact }) => fact.kind === 'stock-take').toReversed()
-  for (const { order } of counts) {
-    const kept = movements.filter((one) => one.fact.kind !== 'service' || one.order > order)
-    if (kept.length < movements.length && stockText(book, kept) === whole)
-      return movements.filter((one) => !kept.includes(one)).map(({ fact }) => fact.id)
+  for (const count of counts) {
+    const before = movements.slice(0, movements.indexOf(count))
+    const services = new Set(before.filter(({ fact }) => fact.kind === 'service'))
+    const kept = movements.filter((one) => !services.has(one))
+    if (stockText(book, kept) === whole) return Array.from(services, ({ fact }) => fact.id)
   }
   return []
 }

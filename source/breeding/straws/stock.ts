@@ -6,6 +6,7 @@ import type { HerdBook, StockFact } from '../book.ts'
 import type { Day } from '../day.ts'
 import type { ServiceFact, StrawKind, StrawLot } from '../facts.ts'
 import { notice, type Problem } from '../problem.ts'
+import { textOrder } from '../text-order.ts'
 import { type Movement, movementsUntil } from './movements.ts'
 
 export interface Lot extends StrawLot {
@@ -117,7 +118,9 @@ class StockFold {
   }
 
   stock(): Stock {
-    const inOrder = [...this.#pools.values()].sort((a, b) => text(a.sire, b.sire) || text(a.straw, b.straw))
+    const inOrder = [...this.#pools.values()].sort(
+      (a, b) => textOrder(a.sire, b.sire) || textOrder(a.straw, b.straw),
+    )
     const pools = inOrder
       .filter((pool) => pool.lots.length > 0)
       .map(({ sire, straw, lots }) => ({ sire, straw, left: lots.reduce((sum, lot) => sum + lot.left, 0) }))
@@ -188,12 +191,10 @@ const agreement = (lot: Place, said: Place): number =>
 const agrees = (lot: string | undefined, said: string | undefined): number =>
   said === undefined ? 0 : lot === said ? 2 : lot === undefined ? 1 : 0
 
-const text = (a: string, b: string): number => (a < b ? -1 : a > b ? 1 : 0)
-
 const byPlace = (a: Lot, b: Lot): number =>
-  text(a.flask ?? '', b.flask ?? '') ||
-  text(a.canister ?? '', b.canister ?? '') ||
-  text(a.batch ?? '', b.batch ?? '')
+  textOrder(a.flask ?? '', b.flask ?? '') ||
+  textOrder(a.canister ?? '', b.canister ?? '') ||
+  textOrder(a.batch ?? '', b.batch ?? '')
 
 /**
  * Millilitres of a straw, as its counts tell; undefined where none does.

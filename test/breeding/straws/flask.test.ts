@@ -41,9 +41,30 @@ describe('nitrogen', () => {
     ])
   })
 
-  test('of one day the later reading counts', () => {
-    const [level] = levels(0, nitrogen(0, 40, { time: '16:00' }), nitrogen(0, 12, { time: '07:00' }))
-    expect(level?.latest.depthCm).toBe(40)
+  test('flasks stand in the order of their names, one without a name first', () => {
+    const log = ['B', undefined, 'A', 'C'].map((flask) =>
+      nitrogen(0, 30, flask === undefined ? {} : { flask }),
+    )
+    expect(levels(0, ...log).map(({ flask }) => flask)).toEqual([undefined, 'A', 'B', 'C'])
+    expect(levels(0, ...log.toReversed()).map(({ flask }) => flask)).toEqual([undefined, 'A', 'B', 'C'])
+  })
+
+  test.each([
+    ['of one day the later reading', { time: '07:00' }, { time: '16:00' }],
+    [
+      'of one milking the reading that was written down later',
+      { at: '2026-05-01T05:00:00Z' },
+      { at: '2026-05-01T06:00:00Z' },
+    ],
+    [
+      'of two written down at once always the same',
+      { id: 'a', at: '2026-05-01T05:00:00Z' },
+      { id: 'b', at: '2026-05-01T05:00:00Z' },
+    ],
+  ])('%s counts, whatever the order of the file', (_, earlier, later) => {
+    const pair = [nitrogen(0, 12, earlier), nitrogen(0, 40, later)]
+    for (const inFile of [pair, pair.toReversed()])
+      expect(levels(0, ...inFile)[0]?.readings.map(({ depthCm }) => depthCm)).toEqual([12, 40])
   })
 
   test('it falls by so much a day since it was filled, and reaches the order level on a day', () => {
@@ -52,6 +73,8 @@ describe('nitrogen', () => {
     // 13 cm above the order level at half a centimetre a day: 26 days after the last reading.
     expect(level?.orderOn && dayIso(level.orderOn)).toBe(dayIso(dayOn(50)))
     // 12 cm at 9/14 of a centimetre: 18.7 days, so that the 18th is the last one before.
+    // A day on which it did not fall is no filling.
+    expect(levels(30, nitrogen(10, 45), nitrogen(12, 45), nitrogen(24, 38))[0]?.fallsBy).toBeCloseTo(0.5, 12)
     const [uneven] = levels(30, nitrogen(10, 46), nitrogen(24, 37))
     expect(uneven?.orderOn && dayIso(uneven.orderOn)).toBe(dayIso(dayOn(42)))
   })

@@ -12,6 +12,7 @@ import {
   herd,
   late,
   maiden,
+  on,
   policy,
   season,
   service,
@@ -128,6 +129,10 @@ test('reasons carry the numbers of the rule', () => {
     { code: 'thin', values: { score: 2.5, least: 3 } },
     { code: 'outside-sexed-hours', values: { hours: 21 } },
   ])
+  expect(proposeKind({ ...fit, parity: 5, s: 21 }, setting).reasons).toEqual([
+    { code: 'calved-often', values: { calvings: 5, most: 4 } },
+    { code: 'outside-sexed-days', values: { until: 21 } },
+  ])
 })
 
 describe('what is known of her', () => {
@@ -171,6 +176,9 @@ describe('what is known of her', () => {
     const loss = (date: string): Draft => ({ kind: 'loss', date, about: '1' })
     expect(of(5, [...cow('1'), loss('2026-04-20')]).lostCalf).toBe(true)
     expect(of(5, [...cow('1'), loss('2025-04-20')]).lostCalf).toBe(false)
+    expect(of(5, [...cow('1', {}, -80), loss(on(-80))]).lostCalf).toBe(false)
+    expect(of(5, [...cow('1', {}, -80), loss(on(-79))]).lostCalf).toBe(true)
+    expect(of(5, [...maiden('1'), loss(on(-20))]).lostCalf).toBe(true)
   })
 
   test('treated since calving, but not for a fixed-time service', () => {
@@ -184,7 +192,22 @@ describe('what is known of her', () => {
     expect(treated('2026-03-01', { finding: 'womb not clean', treatment: 'washed out' })).toBe(true)
     expect(treated('2026-03-01', { finding: 'nothing' })).toBe(false)
     expect(treated('2026-01-01', { treatment: 'washed out' })).toBe(false)
+    // Cow 1 calved on season day -80; what the vet does today is not known this morning.
+    const washed = { treatment: 'washed out' }
+    expect([-81, -80, 4, 5].map((s) => treated(on(s), washed))).toEqual([false, true, true, false])
+    expect(of(5, [...maiden('1'), examined(on(-100), washed)]).treated).toBe(true)
     expect(treated('2026-04-26', { treatment: 'programme', serveOn: '2026-05-06' })).toBe(false)
+  })
+
+  test('days calved, none for a maiden', () => {
+    expect(of(5, cow('1', {}, -80)).calved).toBe(85)
+    expect(of(5, maiden('1')).calved).toBeUndefined()
+  })
+
+  test('both her parents are named, or they are not known', () => {
+    expect(of(5, cow('1', { sire: 'S90', dam: 'D90' })).parentsKnown).toBe(true)
+    expect(of(5, cow('1', { sire: 'S90' })).parentsKnown).toBe(false)
+    expect(of(5, cow('1', { dam: 'D90' })).parentsKnown).toBe(false)
   })
 
   test('no plan stated means dairy', () => {
@@ -204,6 +227,29 @@ describe('on days ahead', () => {
 
   test('days calved grow with the day', () => {
     expect(ahead(cow('1', {}, -40))(0, 9)).toMatchObject({ s: 9, calved: 49, parity: 1, serving: undefined })
+  })
+
+  test('neither a maiden nor one without a season has days calved', () => {
+    expect(ahead(maiden('1'))(0, 9).calved).toBeUndefined()
+    expect(ahead(cow('1', { block: 'other' }))(0, 9).calved).toBeUndefined()
+  })
+
+  test('what is known of her last calving holds until she calves again, and then nothing is', () => {
+    const hard: Draft[] = [
+      ...cow('1', { lactation: 1 }, null),
+      { kind: 'calving', date: on(-400), about: '1', ease: 5 },
+      { kind: 'loss', date: on(-330), about: '1' },
+      { kind: 'examined', date: on(-320), about: '1', treatment: 'washed out' },
+      { kind: 'score', date: on(-10), about: '1', condition: 2.5 },
+    ]
+    const held: Draft[] = [
+      service('1', -265, 'S1', 'conventional'),
+      { kind: 'check', date: on(-200), about: '1', method: 'ultrasound', result: 'pregnant' },
+    ]
+    const known = { hardCalving: true, lostCalf: true, treated: true, condition: 2.5, parity: 2 }
+    expect(ahead(hard)(0, 20)).toMatchObject(known)
+    const fresh = { hardCalving: false, lostCalf: false, treated: false, condition: undefined, parity: 3 }
+    expect(ahead([...hard, ...held])(0, 20)).toMatchObject(fresh)
   })
 
   test('one in calf calves on her due date, and then counts a calving more', () => {

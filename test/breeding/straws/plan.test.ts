@@ -18,6 +18,7 @@ import {
   heat,
   herd,
   maiden,
+  on,
   policy,
   season,
   service,
@@ -49,6 +50,16 @@ describe('the chain of a farm', () => {
     const { heifers, bulls } = calvesOf(80, 0.55, 0.9)
     expect(heifers + bulls).toBeCloseTo(80 * 0.55, 12)
   })
+})
+
+test('what the straws of a day rest on is counted once', () => {
+  const book = herd(farm(), season(), cow('1'), delivery(0, 'S1', 'sexed', 2), service('1', 0, 'S1', 'sexed'))
+  const counts = strawCounts(book, dayOn(4))
+  const [spring] = book.allSeasons
+  expect(counts.stock()).toBe(counts.stock())
+  expect(counts.use(spring)).toBe(counts.use(spring))
+  expect(counts.heifers(spring)).toBe(counts.heifers(spring))
+  expect([counts.use(spring).total, counts.use(undefined).total]).toEqual([1, 0])
 })
 
 describe('progress towards the heifers wanted', () => {
@@ -95,10 +106,31 @@ describe('progress towards the heifers wanted', () => {
     expect(atMost(band.high - 1)).toBeLessThan(0.9)
   })
 
+  test('who has calved by the book, or by her record alone, was served as a cow', () => {
+    const calvedOn = (s: number): Draft => ({ kind: 'calving', date: on(s), about: '3' })
+    const expectedOf = (...her: Draft[]) => progress(her, service('3', 1, 'S1', 'sexed')).expected
+    expect(expectedOf(...maiden('3'))).toBeCloseTo(perMaiden, 12)
+    expect(expectedOf(...maiden('3', { lactation: undefined }))).toBeCloseTo(perMaiden, 12)
+    expect(expectedOf(...maiden('3', { lactation: 1 }))).toBeCloseTo(perCow, 12)
+    expect(expectedOf(...maiden('3'), calvedOn(0))).toBeCloseTo(perCow, 12)
+    expect(expectedOf(...maiden('3'), calvedOn(1))).toBeCloseTo(perCow, 12)
+    expect(expectedOf(...maiden('3'), calvedOn(2))).toBeCloseTo(perMaiden, 12)
+    // Nothing is known of an animal that the file does not hold.
+    expect(expectedOf()).toBeCloseTo(perCow, 12)
+  })
+
   test('a maiden that calves later was a maiden when she was served', () => {
     const calved: Draft = { kind: 'calving', date: '2026-05-03', about: '2' }
     expect(progress(service('2', 1, 'S1', 'sexed'), calved).expected).toBeCloseTo(perMaiden, 12)
     expect(progress(service('2', 3, 'S1', 'sexed'), calved).expected).toBeCloseTo(perCow, 12)
+  })
+
+  test('as many as are wanted are enough, were it one; a straw less is not', () => {
+    const used = (count: number) => Array.from({ length: count }, () => service('1', 0, 'S1', 'sexed'))
+    expect(progress(policy({ replacementsWanted: 1 }), used(Math.ceil(1 / perCow))).enough).toBe(true)
+    const { expected } = progress(used(5))
+    expect(progress(policy({ replacementsWanted: expected }), used(5)).enough).toBe(true)
+    expect(progress(policy({ replacementsWanted: expected }), used(4)).enough).toBe(false)
   })
 
   test('no target is never met', () => {
