@@ -13,7 +13,7 @@ export type Draft = Fields & { kind: FactKind; date: string; about: string }
 const matingStart = isoDay('2026-05-01')
 
 /** The date of a season day. */
-const on = (s: number): string => dayIso((matingStart + s) as Day)
+export const on = (s: number): string => dayIso((matingStart + s) as Day)
 export const dayOn = (s: number): Day => (matingStart + s) as Day
 
 const ofHerd = (kind: FactKind, date: string, fields: Fields): Draft => ({

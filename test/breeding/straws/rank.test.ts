@@ -24,6 +24,41 @@ test('where nothing else tells them apart sires stand by name, whatever order th
   expect(ordered).toEqual(['S1', 'S2', 'S20', 'S3'])
 })
 
+test('what speaks for and against a sire for a maiden is whether his calves come easily', () => {
+  const young = { ...occasion, maiden: true }
+  const reasons = (easyCalving: boolean | undefined) => {
+    const one = candidate('S1')
+    const { reasons } = rankedStraw({ ...one, sire: { ...one.sire, easyCalving } }, young, standardPolicy, [])
+    return reasons.map(({ code }) => code)
+  }
+  expect([true, false, undefined].map(reasons)).toEqual([
+    ['easy-calving'],
+    ['not-easy-calving'],
+    ['not-easy-calving'],
+  ])
+})
+
+test.each([
+  [276, 'earlier-calves', 6],
+  [281, 'earlier-calves', 1],
+  [282, undefined, undefined],
+  [283, 'later-calves', 1],
+  [288, 'later-calves', 6],
+])('a calf carried %d days, of the usual 282, is said to come %s: %s', (gestationDays, code, days) => {
+  const one = candidate('S1')
+  const reasonsOn = (s: number | undefined, lastAiDay: number | undefined = 41) =>
+    rankedStraw(
+      { ...one, sire: { ...one.sire, gestationDays } },
+      { ...occasion, s, lastAiDay },
+      standardPolicy,
+      [],
+    ).reasons.map((reason) => [reason.code, reason.values.days])
+  const said = code === undefined ? [] : [[code, days]]
+  // Said in the last three weeks of AI, days 21-41, and never without a season.
+  expect([reasonsOn(20), reasonsOn(21), reasonsOn(41)]).toEqual([[], said, said])
+  expect(reasonsOn(undefined)).toEqual([])
+})
+
 test('inbreeding is said in hundredths of a percent, the share of use in whole percent', () => {
   const reasons = (fields: Partial<Candidate>) =>
     rankedStraw(candidate('S1', fields), occasion, standardPolicy, []).reasons
