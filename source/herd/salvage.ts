@@ -3,8 +3,6 @@ import { inSlices } from './breathe.ts'
 import type { HerdFile } from './herd-file.ts'
 import { KnownFacts } from './known-facts.ts'
 
-const begin = Buffer.from('{"id":')
-
 /**
  * Facts that can still be read in a damaged file and that a copy of it lacks: whole lines that pass the schema. That
  * facts were archived later is left out, since the copy has them.
@@ -27,21 +25,14 @@ export async function readableFacts(bytes: Buffer, copy: HerdFile): Promise<Fact
   return readable
 }
 
-function linesOf(bytes: Buffer): Buffer[] {
-  const lines: Buffer[] = []
-  for (let start = 0; start < bytes.length; ) {
-    const end = bytes.indexOf('\n', start)
-    lines.push(bytes.subarray(start, end === -1 ? bytes.length : end))
-    start = end === -1 ? bytes.length : end + 1
-  }
-  return lines
-}
+/** The lines of a file, a character for each byte, for not all of it need be text. */
+const linesOf = (bytes: Buffer): string[] => bytes.toString('latin1').split('\n')
 
 /** A line as a fact, not judged yet; undefined where it is none, or not all of it is text. */
-function factIn(line: Buffer): Fact | undefined {
-  if (!line.subarray(0, 6).equals(begin)) return undefined
+function factIn(line: string): Fact | undefined {
+  if (!line.startsWith('{"id":')) return undefined
   try {
-    const text = new TextDecoder('utf-8', { fatal: true }).decode(line)
+    const text = new TextDecoder('utf-8', { fatal: true }).decode(Buffer.from(line, 'latin1'))
     return JSON.parse(text.trim().replace(/,$/, '')) as Fact
   } catch {
     return undefined
