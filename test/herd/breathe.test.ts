@@ -32,6 +32,7 @@ test('others come through between two slices, and are not waited for before the 
     [7, 2],
   ] as const)
     expect(await cameThrough(() => inSlices(Array.from({ length: count }), 3, () => undefined))).toBe(times)
+  expect(await cameThrough(() => inSlices([1, 2, 3], 1, () => undefined))).toBe(2)
 })
 
 const header = { format: 1, revision: 1, herdId: 'x' }
