@@ -1,7 +1,7 @@
 /** A fact of the herd as a whole, or the record of an animal, in words on one line. */
 
 import { isoDay } from '../breeding/day.ts'
-import type { HerdFact, NewFact, StrawLot } from '../breeding/facts.ts'
+import type { ArchiveFact, HerdFact, NewFact, StrawLot } from '../breeding/facts.ts'
 import { counted } from './counted.ts'
 import { dateInWords } from './dates.ts'
 import { factWords, strawNames } from './facts.ts'
@@ -48,3 +48,10 @@ export function herdFactWords(fact: NewFact<HerdFact>): string {
       return `nitrogen ${fact.depthCm} cm${fact.flask === undefined ? '' : ` in flask ${safeText(fact.flask)}`}`
   }
 }
+
+/**
+ * Where earlier seasons are. Harmless for a terminal.
+ *
+ * @example archivedWords(archive) // 'Earlier seasons are in herd.archive-2026-05-28.json.'
+ */
+export const archivedWords = ({ file }: ArchiveFact): string => `Earlier seasons are in ${safeText(file)}.`

@@ -1,7 +1,7 @@
 /** The shares of a season by the names they have in the JSON output. */
 import type { Figure } from '../../breeding/figures/figure.ts'
 import type { SeasonFigures } from '../../breeding/figures/season-figures.ts'
-import type { FigureName } from '../../words/season.ts'
+import type { FigureName } from '../../words/figures.ts'
 
 /**
  * Every share of a season by name.

@@ -8,7 +8,10 @@ import { SIX_WEEKS } from '../../breeding/season.ts'
 import { emptiesOf } from '../../morning/season/empties.ts'
 import { shortDate } from '../../words/dates.ts'
 import type { Tone } from '../theme.ts'
-import { seasonWords } from '../words/season.ts'
+import { answerWords } from '../words/season/answers.ts'
+import { emptiesWords } from '../words/season/empties.ts'
+import { forecastWords } from '../words/season/forecast.ts'
+import { seasonWords } from '../words/season/shared.ts'
 import { usualNonReturn } from './usual-non-return.ts'
 
 /** What is answered: sentences, and a bar of percent with its aim. */
@@ -28,7 +31,7 @@ export function paceAnswer({ season, figures, counted, s }: SeasonView): Answer 
     return {
       says: [
         { text: seasonWords.begins(shortDate(season.matingStart)) },
-        { text: seasonWords.seenBefore(seen, open.length, share(seen, open.length)) },
+        { text: answerWords.seenBefore(seen, open.length, share(seen, open.length)) },
       ],
       bar: { value: (100 * seen) / Math.max(1, open.length), aim: 85 },
     }
@@ -41,10 +44,10 @@ export function paceAnswer({ season, figures, counted, s }: SeasonView): Answer 
   return {
     says: [
       {
-        text: `${seasonWords.servedOf(all.numerator, all.denominator, seasonWords.percent(all.percent))}. ${over ? seasonWords.paceEnd(aim, short) : seasonWords.paceNow(aim, short)}`,
+        text: `${answerWords.servedOf(all.numerator, all.denominator, seasonWords.percent(all.percent))}. ${over ? answerWords.paceEnd(aim, short) : answerWords.paceNow(aim, short)}`,
         tone: short > 0 ? 'care' : 'good',
       },
-      { text: seasonWords.ofThoseReady(ready.numerator, ready.denominator) },
+      { text: answerWords.ofThoseReady(ready.numerator, ready.denominator) },
     ],
     bar: { value: all.percent ?? 0, aim: target },
   }
@@ -61,8 +64,8 @@ export function aiAnswer(view: SeasonView, ahead: SeasonView | undefined): Answe
   const expected = usualNonReturn(view)
   const says = [
     conception.denominator === 0
-      ? seasonWords.noResult(services)
-      : seasonWords.heldOf(
+      ? answerWords.noResult(services)
+      : answerWords.heldOf(
           conception.numerator,
           conception.denominator,
           seasonWords.percent(conception.percent),
@@ -71,7 +74,7 @@ export function aiAnswer(view: SeasonView, ahead: SeasonView | undefined): Answe
     ...(nonReturn24.denominator === 0 || expected === undefined
       ? []
       : [
-          seasonWords.notBack(
+          answerWords.notBack(
             nonReturn24.numerator,
             nonReturn24.denominator,
             seasonWords.percent(nonReturn24.percent),
@@ -81,7 +84,7 @@ export function aiAnswer(view: SeasonView, ahead: SeasonView | undefined): Answe
     ...(isAhead ? [sixWeeksAhead(forecast)] : []),
     ...(s > SIX_WEEKS && sixWeeks.numerator > 0
       ? [
-          seasonWords.sixWeeksKnown(
+          answerWords.sixWeeksKnown(
             sixWeeks.numerator,
             sixWeeks.denominator,
             seasonWords.percent(sixWeeks.percent),
@@ -101,7 +104,7 @@ export function aiAnswer(view: SeasonView, ahead: SeasonView | undefined): Answe
 }
 
 const sixWeeksAhead = ({ inCalfSixWeeks: { low, middle, high }, animals }: BlockForecast): string =>
-  seasonWords.sixWeeksAhead(middle, low, high, animals, share(middle, animals))
+  answerWords.sixWeeksAhead(middle, low, high, animals, share(middle, animals))
 
 /** Who is more likely empty than in calf, by reason; then how many will be when the bull is out. */
 export function emptiesAnswer(view: SeasonView, ahead: SeasonView | undefined): Answer {
@@ -109,17 +112,17 @@ export function emptiesAnswer(view: SeasonView, ahead: SeasonView | undefined): 
   const empties = emptiesOf(view)
   const parts = emptyReasons.flatMap((reason) => {
     const many = empties.filter((one) => one.reason === reason).length
-    return many === 0 ? [] : [seasonWords.emptyCount[reason](many)]
+    return many === 0 ? [] : [answerWords.emptyCount[reason](many)]
   })
   const forecast = ahead?.forecast
   const { empty } = view.figures.inCalf
   const end = forecast?.emptyAtEnd
   return {
     says: [
-      { text: parts.length === 0 ? seasonWords.noEmpties : seasonWords.emptyCounts(parts) },
+      { text: parts.length === 0 ? emptiesWords.noEmpties : answerWords.emptyCounts(parts) },
       ...(end !== undefined && forecast !== undefined && view.s <= view.season.bullEnd
-        ? [{ text: seasonWords.emptiesAhead(end.middle, end.low, end.high, forecast.animals) }]
-        : [{ text: seasonWords.emptyEnd(empty.numerator, empty.denominator, empty.unknown) }]),
+        ? [{ text: answerWords.emptiesAhead(end.middle, end.low, end.high, forecast.animals) }]
+        : [{ text: answerWords.emptyEnd(empty.numerator, empty.denominator, empty.unknown) }]),
     ],
   }
 }
@@ -128,14 +131,14 @@ export function emptiesAnswer(view: SeasonView, ahead: SeasonView | undefined): 
 export function bullsAnswer(ahead: SeasonView | undefined): Answer | undefined {
   if (ahead === undefined) return undefined
   const { season, s, bulls, forecast } = ahead
-  if (season.bullEnd <= season.aiEnd) return { says: [{ text: seasonWords.noBullWeeks }] }
+  if (season.bullEnd <= season.aiEnd) return { says: [{ text: answerWords.noBullWeeks }] }
   if (bulls === undefined || forecast === undefined || s > season.bullEnd)
     return { says: [{ text: seasonWords.over }] }
   const { high } = forecast.openAtTurnOut
   const text =
     s > season.aiEnd
-      ? seasonWords.bullsNow(bulls.needed, high, bulls.onHand)
-      : seasonWords.bullsNeeded(bulls.needed, shortDate(bulls.turnOut), high, bulls.onHand)
+      ? answerWords.bullsNow(bulls.needed, high, bulls.onHand)
+      : answerWords.bullsNeeded(bulls.needed, shortDate(bulls.turnOut), high, bulls.onHand)
   return { says: [{ text, tone: bulls.needed > bulls.onHand ? 'care' : 'plain' }] }
 }
 
@@ -143,8 +146,8 @@ export function bullsAnswer(ahead: SeasonView | undefined): Answer | undefined {
 export function anotherWeekAnswer(ahead: SeasonView | undefined): Answer | undefined {
   if (ahead === undefined) return undefined
   const { season, s, forecast } = ahead
-  if (forecast === undefined || s > season.aiEnd) return { says: [{ text: seasonWords.aiIsOver }] }
-  if (season.bullEnd <= season.aiEnd) return { says: [{ text: seasonWords.cannotGoOn }] }
+  if (forecast === undefined || s > season.aiEnd) return { says: [{ text: answerWords.aiIsOver }] }
+  if (season.bullEnd <= season.aiEnd) return { says: [{ text: answerWords.cannotGoOn }] }
   if (!ahead.knows({ aiWeeks: 1 })) return undefined
   const longer = ahead.whatIf({ aiWeeks: 1 })
   return longer === undefined ? undefined : { says: [{ text: comparedWords(forecast, longer) }] }
@@ -152,7 +155,7 @@ export function anotherWeekAnswer(ahead: SeasonView | undefined): Answer | undef
 
 /** What changes from one forecast to another, the middles of what counts. */
 export function comparedWords(before: BlockForecast, after: BlockForecast): string {
-  const { ahead } = seasonWords
+  const { ahead } = forecastWords
   const straws = ({ straws: { conventional, sexed, beef } }: BlockForecast): number =>
     conventional.middle + sexed.middle + beef.middle
   const pairs: readonly (readonly [string, number, number])[] = [
@@ -162,5 +165,5 @@ export function comparedWords(before: BlockForecast, after: BlockForecast): stri
     [ahead.straws, straws(before), straws(after)],
     [ahead.heifers, before.heiferCalves.middle, after.heiferCalves.middle],
   ]
-  return seasonWords.anotherWeek(pairs.map(([name, one, other]) => seasonWords.change(name, one, other)))
+  return answerWords.anotherWeek(pairs.map(([name, one, other]) => answerWords.change(name, one, other)))
 }

@@ -7,7 +7,9 @@ import { type PointedLine, pointedPage, type Room } from '../page-lines.ts'
 import { barOf } from '../picture.ts'
 import { paragraph, pointable } from '../text.ts'
 import type { Theme } from '../theme.ts'
-import { questionWords, seasonWords } from '../words/season.ts'
+import { questionWords } from '../words/season/answers.ts'
+import { pictureWords } from '../words/season/pictures.ts'
+import { seasonWords } from '../words/season/shared.ts'
 import {
   type Answer,
   aiAnswer,
@@ -42,7 +44,7 @@ const pictured = (
   cells: number,
   theme: Theme,
 ): readonly Line[] => [
-  [bit(seasonWords.curve, 'heading')],
+  [bit(pictureWords.curve, 'heading')],
   ...curvePicture(view, ahead, cells, ROWS, theme),
   ...legendLines(cells, theme),
 ]

@@ -8,7 +8,8 @@ import { type Curve, type Plot, plotLines } from '../picture.ts'
 import { ruled } from '../ruled.ts'
 import { movedIn, paragraph } from '../text.ts'
 import type { Theme } from '../theme.ts'
-import { seasonWords } from '../words/season.ts'
+import { pictureWords } from '../words/season/pictures.ts'
+import { seasonWords } from '../words/season/shared.ts'
 
 /** The aim at six weeks, percent: Farming Connect (Welsh Government), block-calving project. */
 const AIM = 78
@@ -29,10 +30,10 @@ export function curveLines(view: SeasonView, ahead: SeasonView | undefined, room
       : seasonWords.of(sixWeeks.numerator, sixWeeks.denominator) +
         (sixWeeks.unknown === 0 ? '' : `, ${seasonWords.notKnown(sixWeeks.unknown)}`)
   return [
-    ruled(seasonWords.curve, '', end, room),
+    ruled(pictureWords.curve, '', end, room),
     ...movedIn(curvePicture(view, ahead, cells - 2, curveRows(height), theme)),
     ...movedIn(legendLines(cells - 2, theme)),
-    ...(room.beside > 0 ? [] : movedIn(paragraph(seasonWords.curveLater, cells - 2, theme, 'faint'))),
+    ...(room.beside > 0 ? [] : movedIn(paragraph(pictureWords.curveLater, cells - 2, theme, 'faint'))),
   ]
 }
 
@@ -53,9 +54,9 @@ export function curvePicture(
     spots: [{ x: SIX_WEEKS, y: AIM, sign: theme.signs.aim, tone: 'strong' }],
     marks: [
       { x: 0, text: dayAndMonth(season.matingStart) },
-      ...(view.s > 0 && view.s <= season.bullEnd ? [{ x: view.s, text: seasonWords.today }] : []),
-      { x: season.aiEnd, text: `${seasonWords.aiEnds} ${dayAndMonth(dayOfSeason(season, season.aiEnd))}` },
-      ...(season.bullEnd > season.aiEnd ? [{ x: season.bullEnd, text: seasonWords.bullOut }] : []),
+      ...(view.s > 0 && view.s <= season.bullEnd ? [{ x: view.s, text: pictureWords.today }] : []),
+      { x: season.aiEnd, text: `${pictureWords.aiEnds} ${dayAndMonth(dayOfSeason(season, season.aiEnd))}` },
+      ...(season.bullEnd > season.aiEnd ? [{ x: season.bullEnd, text: pictureWords.bullOut }] : []),
     ],
   }
   return plotLines(plot, cells, rows, theme)
@@ -64,7 +65,7 @@ export function curvePicture(
 /** What the signs of the picture mean. */
 export function legendLines(cells: number, theme: Theme): readonly Line[] {
   const { done, toDo, band, aim } = theme.signs
-  const { curveKnown, curveAhead, curveBand, curveAim } = seasonWords
+  const { curveKnown, curveAhead, curveBand, curveAim } = pictureWords
   const legend = `${done} ${curveKnown}   ${toDo} ${curveAhead}   ${band} ${curveBand}   ${aim} ${curveAim}`
   return paragraph(legend, cells, theme, 'faint')
 }

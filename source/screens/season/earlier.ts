@@ -5,12 +5,14 @@ import type { Figure } from '../../breeding/figures/figure.ts'
 import type { SeasonFigures } from '../../breeding/figures/season-figures.ts'
 import type { SeasonView } from '../../breeding/figures/season-view.ts'
 import { figuresShown } from '../../morning/places/season.ts'
-import { archivedWords, figureWords, intervalNames } from '../../words/season.ts'
+import { figureWords, intervalNames } from '../../words/figures.ts'
+import { archivedWords } from '../../words/herd-facts.ts'
 import { bit, type Line } from '../line.tsx'
 import type { Room } from '../page-lines.ts'
 import { ruled } from '../ruled.ts'
 import { type Table, tableHeight, tableLines, tableWithin } from '../table.ts'
-import { seasonWords } from '../words/season.ts'
+import { earlierWords } from '../words/season/earlier.ts'
+import { seasonWords } from '../words/season/shared.ts'
 import { saysNothing } from './figures.ts'
 import { type DrawPart, reckoningPage } from './part.ts'
 
@@ -19,7 +21,7 @@ export const earlierPage: DrawPart = (part) => {
   const view = figuresShown(desk, place)?.view
   if (view?.knows('earlier') !== true) return reckoningPage(part)
   const whole = earlierTable([view.figures, ...view.earlier], room)
-  const head = [...kept, ruled(seasonWords.earlier, '', '', room)]
+  const head = [...kept, ruled(earlierWords.earlier, '', '', room)]
   const below = lastLine(view)
   const lines = Math.max(2, room.height - head.length - below.length)
   const furthest = Math.max(0, tableHeight(whole) - lines)
@@ -35,7 +37,7 @@ export const earlierPage: DrawPart = (part) => {
 
 function lastLine({ archive, earlier }: SeasonView): readonly Line[] {
   if (archive !== undefined) return [[bit(` ${archivedWords(archive)}`, 'faint')]]
-  return earlier.length === 0 ? [[bit(` ${seasonWords.noEarlier}`, 'faint')]] : []
+  return earlier.length === 0 ? [[bit(` ${earlierWords.noEarlier}`, 'faint')]] : []
 }
 
 const figures: readonly (readonly [string, (of: SeasonFigures) => Figure])[] = [
@@ -62,13 +64,13 @@ function earlierTable(seasons: readonly SeasonFigures[], { cells }: Room): Table
     columns: [
       { name: '', cells: LABEL },
       ...shown.map(({ season }, index) => ({
-        name: `${calendarOf(season.matingStart).year}${index === 0 ? ` ${seasonWords.toDate}` : ''}`,
+        name: `${calendarOf(season.matingStart).year}${index === 0 ? ` ${earlierWords.toDate}` : ''}`,
         cells: COLUMN,
         side: 'right' as const,
       })),
     ],
     rows: [
-      [bit(seasonWords.cohort), ...shown.map(({ cohort }) => bit(String(cohort)))],
+      [bit(earlierWords.cohort), ...shown.map(({ cohort }) => bit(String(cohort)))],
       ...figures.map(([name, of]) => [
         bit(name),
         ...shown.map((one, index) => bit(shareWords(of(one)), index === 0 ? 'strong' : 'plain')),

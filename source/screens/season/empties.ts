@@ -17,7 +17,8 @@ import { type PointedLine, pointedPage, type Room } from '../page-lines.ts'
 import { ruled } from '../ruled.ts'
 import { pointable } from '../text.ts'
 import { fill, widthOf } from '../width.ts'
-import { emptyWords, lastChanceWords, seasonWords, timeLeftWords } from '../words/season.ts'
+import { emptiesWords, emptyWords, lastChanceWords, timeLeftWords } from '../words/season/empties.ts'
+import { seasonWords } from '../words/season/shared.ts'
 import { stateWords } from '../words/state.ts'
 import { besideOf } from './animal-beside.ts'
 import { type DrawPart, reckoningPage } from './part.ts'
@@ -28,7 +29,7 @@ export const emptiesPage: DrawPart = (part) => {
   if (view === undefined) return reckoningPage(part)
   const { last, empties } = emptyRows(view)
   const lines: PointedLine[] = [
-    ...groupLines(seasonWords.lastChances, last, (one) => lastLine(one, room), { desk, view, room }),
+    ...groupLines(emptiesWords.lastChances, last, (one) => lastLine(one, room), { desk, view, room }),
     ...emptyReasons.flatMap((reason) => {
       const of = empties.filter((one) => one.reason === reason)
       return groupLines(emptyWords[reason], of, (one) => emptyLine(one, view, room), { desk, view, room })
@@ -41,7 +42,7 @@ export const emptiesPage: DrawPart = (part) => {
 }
 
 const nobody = ({ s, season }: SeasonView): string =>
-  s < 0 ? seasonWords.begins(shortDate(season.matingStart)) : seasonWords.noEmpties
+  s < 0 ? seasonWords.begins(shortDate(season.matingStart)) : emptiesWords.noEmpties
 
 interface On {
   readonly desk: Desk
@@ -60,10 +61,10 @@ function groupLines<R extends EmptyRow>(
   const decided = rows.map(({ standing }) => decidedNow(desk, standing.animal.id, view.season))
   const many = decided.filter((one) => one !== undefined).length
   return [
-    { line: ruled(title, '', seasonWords.toDecide(rows.length, many), room) },
+    { line: ruled(title, '', emptiesWords.toDecide(rows.length, many), room) },
     ...rows.map((row, index) => {
       const what = decided[index]
-      const told = what && seasonWords.decided(factWords(what.fact), dayAndMonth(what.day))
+      const told = what && emptiesWords.decided(factWords(what.fact), dayAndMonth(what.day))
       return pointable(
         [
           ...who(row.standing, room.theme.signs.cut),
@@ -85,11 +86,11 @@ const who = ({ animal }: Standing, sign: string): Line => [
 /** How she stands; until when she can be served; her chance where there is one, and room for it. */
 function emptyLine({ standing, chance }: ProbablyEmpty, view: SeasonView, { cells, theme }: Room): Line {
   const { cut: sign } = theme.signs
-  const likely = chance === undefined || chance === 0 ? '' : seasonWords.chance(chance)
+  const likely = chance === undefined || chance === 0 ? '' : emptiesWords.chance(chance)
   const state = stateWords(standing)
   const left = timeLeft(standing, view.season, view.book.policy.chances)
   const end = left.last ?? left.lastAi
-  const short = end === undefined ? '' : seasonWords.servedTo(dayAndMonth(end))
+  const short = end === undefined ? '' : emptiesWords.servedTo(dayAndMonth(end))
   const ways = [[likely, timeLeftWords(left, dayAndMonth)], [likely, short], [short]].map((parts) =>
     parts.filter((one) => one !== '').join(', '),
   )

@@ -6,14 +6,15 @@ import type { SeasonView } from '../../breeding/figures/season-view.ts'
 import { figuresAt, figuresShown } from '../../morning/places/season.ts'
 import { type FigureGroup, type FigureRow, figureGroups } from '../../morning/season/figures.ts'
 import { capital } from '../../words/capital.ts'
-import { groupingWords, groupName, intervalMeanings } from '../../words/season.ts'
+import { groupingWords, groupName, intervalMeanings } from '../../words/figures.ts'
 import { bit, type Line } from '../line.tsx'
 import { type PointedLine, pointedPage, type Room } from '../page-lines.ts'
 import { ruled } from '../ruled.ts'
 import { movedIn, paragraph, parted, pointable } from '../text.ts'
 import type { Theme } from '../theme.ts'
 import { fill } from '../width.ts'
-import { figureLabel, figureMeaning, groupWords, seasonWords } from '../words/season.ts'
+import { figureLabel, figureMeaning, figureTableWords, groupWords } from '../words/season/figures.ts'
+import { seasonWords } from '../words/season/shared.ts'
 import { type DrawPart, reckoningPage } from './part.ts'
 
 export const figuresPage: DrawPart = (part) => {
@@ -43,8 +44,8 @@ function groupEnd({ of }: FigureGroup, { figures }: SeasonView, cells: number): 
   const { services, pregnancies, ratio } = figures.servicesPerPregnancy
   if (of !== 'ai' || ratio === undefined) return ''
   return cells < 70
-    ? seasonWords.perPregnancyShort(ratio)
-    : seasonWords.perPregnancy(services, pregnancies, ratio)
+    ? figureTableWords.perPregnancyShort(ratio)
+    : figureTableWords.perPregnancy(services, pregnancies, ratio)
 }
 
 /** What a row is called: a group of services by its key. */
@@ -59,7 +60,7 @@ function rowLine(row: FigureRow, { cells, theme }: Room): Line {
     const days =
       mean === undefined
         ? ''
-        : `  ${cells < 70 ? seasonWords.halfBy(mean.median) : seasonWords.meanDays(mean.mean, mean.median)}`
+        : `  ${cells < 70 ? figureTableWords.halfBy(mean.median) : figureTableWords.meanDays(mean.mean, mean.median)}`
     return [bit(label), bit(`${fill(seasonWords.animals(row.count ?? 0), 12, sign)}${days}`)]
   }
   return [bit(label), ...figureBits(row.name, row.figure, cells, sign)]
@@ -98,7 +99,7 @@ export function figureBits(name: FigureName, figure: Figure, cells: number, sign
 /** What the columns of the figures are. */
 const columnsLine = ({ cells, theme }: Room): Line => {
   const { cut: sign } = theme.signs
-  const { columns } = seasonWords
+  const { columns } = figureTableWords
   const label = 27
   const counted = cells < 70 ? 17 : 21
   return [
@@ -126,15 +127,15 @@ function toldOf(row: FigureRow, view: SeasonView, cells: number, theme: Theme): 
     [
       ...(low === undefined || high === undefined || !knowsAll(name, figure)
         ? []
-        : say(seasonWords.intervalMeans(low, high))),
-      ...(unknown === 0 ? [] : say(seasonWords.notKnownYet(unknown))),
-      ...(target === undefined ? [] : say(seasonWords.aimFrom(target, source ?? ''))),
-      ...(target === undefined && source !== undefined ? say(seasonWords.from(source)) : []),
+        : say(figureTableWords.intervalMeans(low, high))),
+      ...(unknown === 0 ? [] : say(figureTableWords.notKnownYet(unknown))),
+      ...(target === undefined ? [] : say(figureTableWords.aimFrom(target, source ?? ''))),
+      ...(target === undefined && source !== undefined ? say(figureTableWords.from(source)) : []),
     ],
     name.of === 'interval'
       ? [
-          ...(ratio === undefined ? [] : say(seasonWords.ratio(ratio))),
-          ...paragraph(seasonWords.intervalShare, cells, theme, 'faint'),
+          ...(ratio === undefined ? [] : say(figureTableWords.ratio(ratio))),
+          ...paragraph(figureTableWords.intervalShare, cells, theme, 'faint'),
         ]
       : [],
   ]

@@ -7,7 +7,7 @@ import { type Binding, plain } from '../binding.ts'
 import type { KeyName } from '../input/split.ts'
 import { numberKeys, orHerPage } from '../number-keys.ts'
 import type { KeyMeaning } from '../words/keys.ts'
-import { enterWords } from '../words/season.ts'
+import { enterWords } from '../words/season/shared.ts'
 
 const here = (act: SeasonAct) => ({ do: 'here', on: 'season', act }) as const
 

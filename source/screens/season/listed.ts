@@ -11,7 +11,8 @@ import { type PointedLine, pointedPage } from '../page-lines.ts'
 import { ruled } from '../ruled.ts'
 import { pointable } from '../text.ts'
 import { fill } from '../width.ts'
-import { countsWords, seasonWords } from '../words/season.ts'
+import { countsWords, figureTableWords } from '../words/season/figures.ts'
+import { seasonWords } from '../words/season/shared.ts'
 import { stateWords } from '../words/state.ts'
 import { besideOf } from './animal-beside.ts'
 import { figureBits, rowLabel } from './figures.ts'
@@ -38,7 +39,7 @@ export const listedPage: DrawPart = (part) => {
         countsWords[open.of][counts] ?? '',
         '',
         open.of === 'conception' || open.of === 'non-return' || open.of === 'interval'
-          ? seasonWords.services(animals.length)
+          ? figureTableWords.services(animals.length)
           : seasonWords.animals(animals.length),
         room,
       ),

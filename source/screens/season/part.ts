@@ -4,7 +4,7 @@ import type { Desk } from '../../morning/desk.ts'
 import type { SeasonPlace } from '../../morning/place.ts'
 import { bit, type Line } from '../line.tsx'
 import { type PageLines, type Room, wholePage } from '../page-lines.ts'
-import { seasonWords } from '../words/season.ts'
+import { seasonWords } from '../words/season/shared.ts'
 
 interface PartOf {
   readonly desk: Desk

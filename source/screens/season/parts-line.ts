@@ -6,7 +6,7 @@ import { safeText } from '../../words/safe.ts'
 import { type Bit, bit, type Line, lineWidth } from '../line.tsx'
 import type { Room } from '../page-lines.ts'
 import { widthOf } from '../width.ts'
-import { seasonParts, seasonWords } from '../words/season.ts'
+import { seasonParts, seasonWords } from '../words/season/shared.ts'
 
 /**
  * The parts, and at the end where there is room the season or that it is being reckoned anew.

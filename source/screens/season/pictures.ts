@@ -6,7 +6,7 @@ import { paceTarget } from '../../breeding/figures/submission.ts'
 
 import { figuresShown, forecastShown } from '../../morning/places/season.ts'
 import { dateInWords } from '../../words/dates.ts'
-import { intervalMeanings, intervalNames } from '../../words/season.ts'
+import { intervalMeanings, intervalNames } from '../../words/figures.ts'
 import { bit, type Line } from '../line.tsx'
 import { type Room, wholePage } from '../page-lines.ts'
 import { barOf, plotLines } from '../picture.ts'
@@ -14,7 +14,10 @@ import { ruled } from '../ruled.ts'
 import { movedIn, paragraph, parted } from '../text.ts'
 import type { Theme } from '../theme.ts'
 import { fill } from '../width.ts'
-import { figureMeaning, seasonWords } from '../words/season.ts'
+import { answerWords } from '../words/season/answers.ts'
+import { figureMeaning, figureTableWords } from '../words/season/figures.ts'
+import { pictureWords } from '../words/season/pictures.ts'
+import { seasonWords } from '../words/season/shared.ts'
 import { curveLines } from './curve.ts'
 import { type DrawPart, reckoningPage } from './part.ts'
 
@@ -41,7 +44,7 @@ export const picturesPage: DrawPart = (part) => {
     lines: [...kept, ...page.lines],
     beside: parted([
       paragraph(figureMeaning({ of: 'six-weeks' }), room.beside, theme),
-      paragraph(seasonWords.curveLater, room.beside, theme),
+      paragraph(pictureWords.curveLater, room.beside, theme),
       returnsTold(view, room.beside, theme),
     ]),
   }
@@ -62,9 +65,9 @@ function paceLines({ figures }: SeasonView, room: Room): readonly Line[] {
   const end =
     all.percent === undefined
       ? ''
-      : seasonWords.servedOf(all.numerator, all.denominator, seasonWords.percent(all.percent))
-  const head = ruled(seasonWords.pace, '', pace.length === 0 ? '' : end, room)
-  if (pace.length === 0) return [head, [bit(` ${seasonWords.noPace}`, 'faint')]]
+      : answerWords.servedOf(all.numerator, all.denominator, seasonWords.percent(all.percent))
+  const head = ruled(pictureWords.pace, '', pace.length === 0 ? '' : end, room)
+  if (pace.length === 0) return [head, [bit(` ${pictureWords.noPace}`, 'faint')]]
   const served = new Map(pace.map(({ day, percent }) => [day, percent]))
   const plot = plotLines(
     {
@@ -77,7 +80,7 @@ function paceLines({ figures }: SeasonView, room: Room): readonly Line[] {
       ],
       spots: [],
       marks: [0, 7, 14, 20]
-        .map((day) => ({ x: day, text: seasonWords.week(Math.floor(day / 7) + 1) }))
+        .map((day) => ({ x: day, text: pictureWords.week(Math.floor(day / 7) + 1) }))
         .slice(0, 3),
     },
     cells - 2,
@@ -88,15 +91,15 @@ function paceLines({ figures }: SeasonView, room: Room): readonly Line[] {
   return [
     head,
     ...movedIn(plot),
-    [bit(`       ${done} ${seasonWords.paceServed}   ${aim} ${seasonWords.paceAim}`, 'faint')],
+    [bit(`       ${done} ${pictureWords.paceServed}   ${aim} ${pictureWords.paceAim}`, 'faint')],
   ]
 }
 
 function returnsLines(view: SeasonView, room: Room): readonly Line[] {
   const { cells, theme } = room
   const { counts, all } = view.figures.returnIntervals
-  const head = ruled(seasonWords.returns, '', all === 0 ? '' : String(all), room)
-  if (all === 0) return [head, [bit(` ${seasonWords.none}`, 'faint')]]
+  const head = ruled(pictureWords.returns, '', all === 0 ? '' : String(all), room)
+  if (all === 0) return [head, [bit(` ${pictureWords.none}`, 'faint')]]
   const most = Math.max(...intervalClasses.map((one) => counts[one]))
   // What a class means stands beside it where there is room for both.
   const told = cells >= 76
@@ -119,20 +122,20 @@ function returnsLines(view: SeasonView, room: Room): readonly Line[] {
 const returnsTold = ({ figures }: SeasonView, cells: number, theme: Theme): readonly Line[] => {
   const { ratio } = figures.returnIntervals
   return [
-    ...(ratio === undefined ? [] : paragraph(seasonWords.ratio(ratio), cells, theme)),
-    ...paragraph(seasonWords.intervalShare, cells, theme, 'faint'),
+    ...(ratio === undefined ? [] : paragraph(figureTableWords.ratio(ratio), cells, theme)),
+    ...paragraph(figureTableWords.intervalShare, cells, theme, 'faint'),
   ]
 }
 
 /** The calving that the season follows, and what is still to come of it. */
 function calvedLines({ figures }: SeasonView, room: Room): readonly Line[] {
   const { plannedStart, weeks } = figures.calving
-  const head = ruled(seasonWords.calvedWeeks, '', seasonWords.calvedTo(dateInWords(plannedStart)), room)
+  const head = ruled(pictureWords.calvedWeeks, '', pictureWords.calvedTo(dateInWords(plannedStart)), room)
   return [head, ...weekLines(weeks, room)]
 }
 
 function weekLines(weeks: readonly CalvedWeek[], { cells, theme }: Room): readonly Line[] {
-  if (weeks.length === 0) return [[bit(` ${seasonWords.none}`, 'faint')]]
+  if (weeks.length === 0) return [[bit(` ${pictureWords.none}`, 'faint')]]
   const most = Math.max(...weeks.map(({ calved, expected }) => calved + expected))
   const all = weeks.at(-1)?.cumulative ?? 0
   return weeks.map(({ week, calved, expected, cumulative }): Line => {
@@ -140,10 +143,10 @@ function weekLines(weeks: readonly CalvedWeek[], { cells, theme }: Room): readon
     const aim = week === 3 ? 50 : week === 6 ? 90 : undefined
     const many = calved + expected
     return [
-      bit(` ${fill(seasonWords.week(week), LABEL, theme.signs.cut)}`),
+      bit(` ${fill(pictureWords.week(week), LABEL, theme.signs.cut)}`),
       ...barOf({ value: calved, expected }, most, barCells(cells), theme),
       bit(` ${fill(String(Math.round(many)), 4, theme.signs.cut, 'right')}`),
-      bit(` ${fill(seasonWords.cumulative(to), 6, theme.signs.cut, 'right')}`, 'strong'),
+      bit(` ${fill(pictureWords.cumulative(to), 6, theme.signs.cut, 'right')}`, 'strong'),
       bit(aim === undefined ? '' : `  ${seasonWords.aim(aim)}`, 'faint'),
     ]
   })
@@ -154,5 +157,5 @@ function aheadLines(view: SeasonView | undefined, room: Room): readonly Line[] {
   const calvings = view?.forecast?.calvings
   if (calvings === undefined || calvings.length === 0) return []
   const weeks = calvings.filter(({ expected }) => expected >= 0.5).map((week) => ({ ...week, calved: 0 }))
-  return [ruled(seasonWords.calvingsAhead, '', '', room), ...weekLines(weeks, room)]
+  return [ruled(pictureWords.calvingsAhead, '', '', room), ...weekLines(weeks, room)]
 }
