@@ -120,7 +120,8 @@ export class StrawsOfDay {
     const use = this.#counts.use(standing.season)
     const candidates: Candidate[] = []
     for (const { sire, straw, left: inStock } of this.#counts.stock().pools) {
-      const left = straw === kind ? inStock - aside.straws(sire, kind) : 0
+      if (straw !== kind) continue
+      const left = inStock - aside.straws(sire, kind)
       if (left <= 0) continue
       const { inbreeding, generations } = this.#kinship(standing.animal, sire)
       candidates.push({

@@ -3,6 +3,7 @@ import type { Kinship } from '../../../source/breeding/kinship/herd-kinship.ts'
 import type { Serving } from '../../../source/breeding/session.ts'
 import { allotStraws, strawChooser, strawRanking } from '../../../source/breeding/straws/choose.ts'
 import type { StrawReason } from '../../../source/breeding/straws/reason.ts'
+import { nothingSetAside, type SetAside } from '../../../source/breeding/straws/set-aside.ts'
 import {
   bull,
   cow,
@@ -178,6 +179,16 @@ describe('a maiden', () => {
     expect(choice(drafts).instead?.code).toBe('kind-not-easy')
   })
 
+  test('of another kind too where of hers one is a close relative and the other is not easy', () => {
+    const sexed = [delivery(0, 'S1', 'sexed', 5), delivery(0, 'S3', 'sexed', 5)]
+    expect(choice([maidenOnHeat, sexed, easy('S2', 'beef')], inbred({ S1: 0.25 })).instead?.code).toBe(
+      'kind-not-easy',
+    )
+    expect(
+      choice([maidenOnHeat, sexed, easy('S2', 'beef')], inbred({ S1: 0.25, S3: 0.25 })).instead?.code,
+    ).toBe('kind-related')
+  })
+
   test('and with a warning where only others are in stock', () => {
     expect(chosen([maidenOnHeat, delivery(0, 'S1', 'sexed', 5)])).toBe('S1 sexed not-easy-calving')
     expect(chosen([maidenOnHeat, stockTake(0, 'S1', 'sexed', 5, { easyCalving: false })])).toBe(
@@ -305,6 +316,22 @@ describe('the ranking for her own page', () => {
     )
     const easy = stockTake(0, 'S1', 'sexed', 5, { easyCalving: true })
     expect(places([maidenOnHeat, easy, delivery(0, 'S2', 'sexed', 5)])).toEqual(both('placed-easy S1 S2'))
+  })
+
+  test('what is promised to others counts as used by their sires, and in all', () => {
+    const book = herd(farm(), season(), onHeat, stock, cow('2'), service('2', 1, 'S1', 'sexed'))
+    const rank = strawRanking(book, dayOn(4), unrelated)
+    const reasonsOf = (sire: string, aside?: SetAside): string[] =>
+      rank(standing(book, '1', 4), tonight, aside)
+        .ranked.filter((one) => one.sire === sire)
+        .flatMap(({ reasons, left }) => [`${left} left`, ...reasons.map(({ code }) => code)])
+    expect(reasonsOf('S1')).toContain('above-share')
+    // Of eight straws, one used and seven promised to others, two may be his; one was.
+    const aside = nothingSetAside()
+    for (let i = 0; i < 7; i += 1) aside.add(`S${10 + i}`, 'sexed')
+    expect(reasonsOf('S1', aside)).not.toContain('above-share')
+    aside.add('S1', 'sexed')
+    expect(reasonsOf('S1', aside)).toEqual(expect.arrayContaining(['3 left', 'above-share']))
   })
 
   test('late in the season gestation is said in days', () => {

@@ -84,6 +84,7 @@ describe('one condition at a time', () => {
     ['21 hours', at(21), 'conventional outside-sexed-hours'],
     ['20 hours', at(20), 'sexed sexed-fits'],
     ['the heat is still to come this evening', at(-2), 'conventional outside-sexed-hours'],
+    ['in heat just now', at(0), 'sexed sexed-fits'],
     ['a fixed time, no heat', at(undefined), 'conventional no-heat-hours'],
     ['a day ahead', { serving: undefined }, 'sexed sexed-fits'],
     ['13 hours after an onset', at(13, true), 'sexed sexed-fits'],

@@ -3,7 +3,7 @@ import { describe, expect, test } from 'vitest'
 import { openBook } from '../../../source/breeding/book.ts'
 import type { Fact } from '../../../source/breeding/facts.ts'
 import type { Problem } from '../../../source/breeding/problem.ts'
-import { stockOn } from '../../../source/breeding/straws/stock.ts'
+import { stockOn, volumeOf } from '../../../source/breeding/straws/stock.ts'
 import { cow, type Draft, dayOn, delivery, facts, farm, herd, service, spoiled, stockTake } from './herd.ts'
 
 const left = (s: number, ...drafts: (Draft | Draft[])[]): number =>
@@ -126,6 +126,13 @@ describe('a service that does not name its straw', () => {
     ).toBe(4)
   })
 
+  test('a kind of his that is used up is none of them, one that is left in any lot is', () => {
+    const beef = [delivery(0, 'S1', 'beef', 1), service('1', 0, 'S1', 'beef')]
+    const empty = [delivery(0, 'S1', 'sexed', 1, { batch: 'B1' }), service('1', 0, 'S1', 'sexed')]
+    const other = delivery(0, 'S1', 'sexed', 1, { batch: 'B2' })
+    expect(left(1, beef, empty, other, unnamed({ sire: 'S1' }))).toBe(0)
+  })
+
   test.each([{}, { straw: 'sexed' }, { sire: 'S1' }])(
     'takes none where it might be several, and says so: %j',
     (fields) => {
@@ -157,6 +164,56 @@ describe('lots', () => {
     const named = service('1', 2, 'S1', 'sexed', { batch: 'B2' })
     expect(lots(2, old, young, named)).toEqual(['A 1 B1 2', 'A 2 B2 4'])
     expect(lots(2, old, young, service('1', 2, 'S1', 'sexed'))).toEqual(['A 1 B1 1', 'A 2 B2 5'])
+  })
+
+  test.each([
+    [0, 1],
+    [1, 0],
+  ])('of two of one day the one that lies first, in whatever order they were written down', (one, other) => {
+    const pair = [old, { ...young, date: old.date }]
+    const inFile = [pair[one] as Draft, pair[other] as Draft]
+    expect(lots(2, inFile, service('1', 2, 'S1', 'sexed'))).toEqual(['A 1 B1 1', 'A 2 B2 5'])
+  })
+
+  /** Of three lots, in order of age, the one that a spoiled straw is taken of. */
+  test.each<[string, object, object[], number]>([
+    ['the oldest where nothing is said of it', {}, [{}, { batch: 'B1' }, { flask: 'A' }], 0],
+    ['the one in the place that is named', { flask: 'A' }, [{ flask: 'B' }, {}, { flask: 'A' }], 2],
+    ['else one whose place is not known', { flask: 'A' }, [{ flask: 'B' }, {}, { flask: 'C' }], 1],
+    [
+      'the one that agrees in batch, flask and canister',
+      { batch: 'B1', flask: 'A', canister: '2' },
+      [
+        { batch: 'B1', flask: 'A', canister: '1' },
+        { batch: 'B1', flask: 'B', canister: '2' },
+        { batch: 'B1', flask: 'A', canister: '2' },
+      ],
+      2,
+    ],
+    [
+      'one right and one wrong is no nearer than two that are open',
+      { flask: 'A', canister: '1' },
+      [{ batch: 'B1' }, { flask: 'A', canister: '2' }, { flask: 'A', canister: '3' }],
+      0,
+    ],
+    [
+      'nor further off',
+      { flask: 'A', canister: '1' },
+      [{ flask: 'A', canister: '2' }, { batch: 'B1' }, { batch: 'B2' }],
+      0,
+    ],
+    [
+      'one right and one open is nearer',
+      { flask: 'A', canister: '1' },
+      [{}, { batch: 'B1' }, { flask: 'A' }],
+      2,
+    ],
+  ])('a straw is taken of the lot that agrees best: %s', (_, said, places, taken) => {
+    const drafts = places.map((place, s) => delivery(s, 'S1', 'sexed', 2, { ...place }))
+    const { lots } = stockOn(herd(farm(), drafts, spoiled(4, 'S1', 'sexed', 1, { ...said })), dayOn(4))
+    expect(lots.toSorted((a, b) => a.since - b.since).map((lot) => lot.left)).toEqual(
+      places.map((_place, at) => (at === taken ? 1 : 2)),
+    )
   })
 
   test('the oldest, wherever it lies', () => {
@@ -192,6 +249,30 @@ describe('lots', () => {
     expect(lots(2, old, young, count)).toEqual(['A 1 B1 2', 'A 2 B2 4'])
   })
 
+  test.each<[string, object, object, boolean]>([
+    [
+      'the same place and a batch that was not known',
+      { flask: 'A', canister: '1' },
+      { flask: 'A', canister: '1', batch: 'B1' },
+      true,
+    ],
+    [
+      'the same batch, in a place that was not known',
+      { batch: 'B1' },
+      { flask: 'A', canister: '1', batch: 'B1' },
+      true,
+    ],
+    ['another batch', { batch: 'B2', flask: 'A' }, { batch: 'B1', flask: 'A' }, false],
+    ['another flask', { batch: 'B1', flask: 'B' }, { batch: 'B1', flask: 'A' }, false],
+    ['another canister', { flask: 'A', canister: '2' }, { flask: 'A', canister: '1' }, false],
+  ])('a count is of %s: are they the straws of before?', (_, before, counted, same) => {
+    const drafts = [
+      delivery(0, 'S1', 'sexed', 2, { ...before }),
+      stockTake(1, 'S1', 'sexed', 5, { ...counted }),
+    ]
+    expect(stockOn(herd(farm(), drafts), dayOn(1)).left('S1', 'sexed')).toBe(same ? 5 : 7)
+  })
+
   test('a count that names no place counts all straws of the sire and kind', () => {
     expect(lots(2, old, young, stockTake(2, 'S1', 'sexed', 6))).toEqual(['- - - 6', 'A 1 B1 0', 'A 2 B2 0'])
   })
@@ -212,6 +293,87 @@ describe('lots', () => {
     const inOrder = [counts[first] as Draft, counts[second] as Draft]
     expect(lots(2, old, inOrder)).toEqual(['A 1 - 3', 'A 1 B1 4'])
   })
+})
+
+test('lots and pools stand by sire, kind and place', () => {
+  const drafts = [
+    delivery(0, 'S2', 'sexed', 1),
+    delivery(0, 'S1', 'sexed', 1, { flask: 'B', canister: '1', batch: 'B1' }),
+    delivery(0, 'S1', 'sexed', 1, { flask: 'A', canister: '2', batch: 'B1' }),
+    delivery(0, 'S1', 'sexed', 1, { flask: 'A', canister: '1', batch: 'B2' }),
+    delivery(0, 'S1', 'sexed', 1, { flask: 'A', canister: '1', batch: 'B1' }),
+    delivery(0, 'S1', 'sexed', 1),
+    delivery(0, 'S1', 'beef', 1),
+  ]
+  for (const inFile of [drafts, drafts.toReversed()]) {
+    const { lots, pools } = stockOn(herd(farm(), inFile), dayOn(0))
+    expect(pools.map(({ sire, straw, left }) => `${sire} ${straw} ${left}`)).toEqual([
+      'S1 beef 1',
+      'S1 sexed 5',
+      'S2 sexed 1',
+    ])
+    expect(
+      lots.map(({ sire, straw, flask, canister, batch }) =>
+        [sire, straw, flask, canister, batch].join(' ').trim(),
+      ),
+    ).toEqual([
+      'S1 beef',
+      'S1 sexed',
+      'S1 sexed A 1 B1',
+      'S1 sexed A 1 B2',
+      'S1 sexed A 2 B1',
+      'S1 sexed B 1 B1',
+      'S2 sexed',
+    ])
+  }
+})
+
+test('the volume of a straw is that of its last count that tells it', () => {
+  const volume = (volumeMl: number) => ({ volumeMl })
+  const book = herd(
+    farm(),
+    stockTake(0, 'S1', 'sexed', 5, volume(0.5)),
+    stockTake(1, 'S1', 'sexed', 5, volume(0.25)),
+    stockTake(2, 'S1', 'sexed', 5),
+    stockTake(2, 'S1', 'beef', 5, volume(0.5)),
+    stockTake(2, 'S2', 'sexed', 5, volume(0.5)),
+    delivery(3, 'S3', 'sexed', 5),
+  )
+  expect(volumeOf(book, 'S1', 'sexed')).toBe(0.25)
+  expect(volumeOf(book, 'S1', 'conventional')).toBeUndefined()
+  expect(volumeOf(book, 'S3', 'sexed')).toBeUndefined()
+})
+
+test('where no stock is kept nothing is missing', () => {
+  const { lots, pools, notices, unaccounted } = stockOn(
+    herd(farm(), cow('1'), service('1', 0, 'S1', 'sexed')),
+    dayOn(1),
+  )
+  expect([lots, pools, notices, unaccounted.size]).toEqual([[], [], [], 0])
+})
+
+test('of things at one moment straws are counted first, then come, then spoil, and are used last', () => {
+  const at = { time: '08:00' }
+  const all = [
+    service('1', 1, 'S1', 'sexed', at),
+    spoiled(1, 'S1', 'sexed', 2, at),
+    delivery(1, 'S1', 'sexed', 2, at),
+    stockTake(1, 'S1', 'sexed', 1, at),
+  ]
+  expect(left(1, all)).toBe(0)
+  expect(stockOn(herd(farm(), cow('1'), all), dayOn(1)).notices).toEqual([])
+  // One straw for two: it spoils first, and the service is without.
+  const one = [
+    service('1', 1, 'S1', 'sexed', at),
+    spoiled(1, 'S1', 'sexed', 1, at),
+    delivery(0, 'S1', 'sexed', 1),
+  ]
+  expect(stockOn(herd(farm(), cow('1'), one), dayOn(1)).notices.map(({ code }) => code)).toEqual([
+    'service-without-stock',
+  ])
+  // A count without a time is the number of the morning, even before what was used just after midnight.
+  const night = service('1', 1, 'S1', 'sexed', { time: '00:00' })
+  expect(left(1, night, delivery(0, 'S1', 'sexed', 1), stockTake(1, 'S1', 'sexed', 5))).toBe(4)
 })
 
 /** A small flask: two sires, two kinds, two batches; days 0-5. */
