@@ -80,7 +80,7 @@ export function codes(outcome: Outcome<unknown>): string[] {
 
 /** The bytes of a herd file with a right sum, whatever its facts are: none of them is checked. */
 export async function soundFile(facts: readonly NewFact[], header: Partial<Header> = {}): Promise<Buffer> {
-  const lines = await encodeLines(asFacts(facts, { at: new Date('2026-05-28T04:15:09.120Z'), by: 'MK' }))
+  const lines = await encodeLines(asFacts(facts, { at: new Date('2026-05-28T04:15:09.120Z') }))
   const { parts } = await encodeFile({ format: 1, revision: 1, herdId: '7k2m9qxc4t0z', ...header }, lines)
   return Buffer.concat(parts)
 }
