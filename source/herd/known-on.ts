@@ -12,7 +12,7 @@ const quarter = 15 * 60_000
  */
 export function knownOn(facts: readonly Fact[], day: Day, zone: string): readonly Fact[] {
   const end = endOf(day, zone).toISOString().slice(0, 16)
-  return facts.filter(({ at }) => at.slice(0, 16) < end)
+  return facts.filter(({ at }) => at < end)
 }
 
 /** The instant a day ends at in a zone, which is a quarter of an hour of UTC everywhere: clocks are changed by such. */
