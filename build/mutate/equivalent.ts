@@ -1,6 +1,7 @@
 /** Mutants that change nothing that can be seen, each with the reason. They do not count. */
 import { ofBreeding } from './equivalent/breeding.ts'
 import type { Equivalent } from './equivalent/entry.ts'
+import { ofHerd } from './equivalent/herd.ts'
 import { ofRules } from './equivalent/rules.ts'
 
-export const equivalents: readonly Equivalent[] = [...ofBreeding, ...ofRules]
+export const equivalents: readonly Equivalent[] = [...ofBreeding, ...ofRules, ...ofHerd]

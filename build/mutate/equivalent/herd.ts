@@ -1,0 +1,69 @@
+import type { Equivalent } from './entry.ts'
+
+const herd = (name: string): string => `source/herd/${name}.ts`
+
+/** Numbers that say how much is done between two breaths. */
+const slices: readonly Equivalent[] = (
+  [
+    ['gate', 'const slice = «2000»', ['2001', '(1999)']],
+    ['union', 'const slice = «2000»', ['2001', '(1999)']],
+    ['salvage', 'await inSlices(linesOf(bytes), «200», (line) => {', ['201', '(199)']],
+    ['format', 'const encodeSlice = «500»', ['501', '(499)']],
+    ['format', 'const hashSlice = «1024» * 1024', ['1025', '(1023)']],
+    ['format', 'const hashSlice = 1024 * «1024»', ['1025', '(1023)']],
+    ['format', 'const decodeSlice = «128 * 1024»', ['(128) / (1024)']],
+    ['format', 'const decodeSlice = «128» * 1024', ['129', '(127)']],
+    ['format', 'const decodeSlice = 128 * «1024»', ['1025', '(1023)']],
+    ['format', 'if (start > «0») await breathe()', ['1']],
+    ['store/files', 'const readSlice = «1024» * 1024', ['1025', '(1023)']],
+    ['store/files', 'const readSlice = 1024 * «1024»', ['1025', '(1023)']],
+  ] as const
+).map(([file, at, becomes]) => ({
+  file: herd(file),
+  at,
+  becomes,
+  why: 'a slice more or less: the work is the same',
+}))
+
+export const ofHerd: readonly Equivalent[] = [
+  ...slices,
+  {
+    file: herd('format'),
+    at: 'if (slice.length < encodeSlice && place < facts.length - «1») return',
+    becomes: ['2'],
+    why: 'the last fact is a slice of its own then',
+  },
+  ...[
+    `const found = /^\\{"kind":"dawnlist","format":(\\d{1,6}),/.exec(bytes.toString('latin1', «0», longestHeader))`,
+    `const found = headerPattern.exec(bytes.toString('latin1', «0», longestHeader))`,
+  ].map((at) => ({
+    file: herd('format'),
+    at,
+    becomes: ['(-1)'],
+    why: 'before the first byte there is none',
+  })),
+  {
+    file: herd('format'),
+    at: 'const longestHeader = «256»',
+    becomes: ['257', '(255)'],
+    why: 'the longest first line there can be has 187 characters',
+  },
+  {
+    file: herd('known-on'),
+    at: 'let end = Date.parse(`${dayIso(plusDays(day, «2»))}T00:00:00Z`)',
+    becomes: ['3'],
+    why: 'from a later day the way back is longer, and ends at the same instant',
+  },
+  {
+    file: herd('known-on'),
+    at: 'const quarter = 15 * «60_000»',
+    becomes: ['(59999)'],
+    why: 'two seconds less in two days, where minutes count',
+  },
+  {
+    file: herd('migrations'),
+    at: 'const step = «steps.find((each) => each.from === from)»',
+    becomes: ['steps.findLast((each) => each.from === from)'],
+    why: 'there is one step from a format',
+  },
+]
