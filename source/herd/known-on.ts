@@ -18,7 +18,8 @@ export function knownOn(facts: readonly Fact[], day: Day, zone: string): readonl
 /** The instant a day ends at in a zone, which is a quarter of an hour of UTC everywhere: clocks are changed by such. */
 function endOf(day: Day, zone: string): Date {
   const date = dayIso(day)
-  let end = Date.parse(`${dayIso(plusDays(day, 2))}T00:00:00Z`)
+  const later = plusDays(day, 2)
+  let end = Date.parse(`${dayIso(later)}T00:00:00Z`)
   while (dateInZone(new Date(end - quarter), zone) > date) end -= quarter
   return new Date(end)
 }

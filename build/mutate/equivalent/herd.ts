@@ -50,7 +50,7 @@ export const ofHerd: readonly Equivalent[] = [
   },
   {
     file: herd('known-on'),
-    at: 'let end = Date.parse(`${dayIso(plusDays(day, «2»))}T00:00:00Z`)',
+    at: 'const later = plusDays(day, «2»)',
     becomes: ['3'],
     why: 'from a later day the way back is longer, and ends at the same instant',
   },
@@ -60,6 +60,22 @@ export const ofHerd: readonly Equivalent[] = [
     becomes: ['(59999)'],
     why: 'two seconds less in two days, where minutes count',
   },
+  ...[
+    [
+      'if («zones.size < 1000») zones.set(name, exists)',
+      ['(zones.size) <= (1000)', '(zones.size) >= (1000)'],
+    ],
+    ['if (zones.size < «1000») zones.set(name, exists)', ['1001', '(999)']],
+    ['if (zones.size < 1000) «zones.set(name, exists)»', ['']],
+    ['if (known !== undefined) «return known»', ['']],
+    ['if (found !== undefined) «return found»', ['']],
+    ['«formats.set(zone, format)»', ['']],
+  ].map(([at, becomes]) => ({
+    file: herd('zone'),
+    at: at as string,
+    becomes: becomes as string[],
+    why: 'what is remembered only saves time',
+  })),
   {
     file: herd('migrations'),
     at: 'const step = «steps.find((each) => each.from === from)»',
