@@ -3,6 +3,7 @@
  */
 import { type CycleStart, cycleKey, daysToHeat } from './chances/cycle.ts'
 import type { Rates } from './chances/rates.ts'
+import { keeping } from './kept.ts'
 
 /** First returns seen, by days since the service or heat (entry 0 is that day itself). */
 export interface Returns {
@@ -15,21 +16,22 @@ export interface Returns {
 /** Days after which nothing changes any more. */
 const horizon = 200
 
-const kept = new Map<string, Returns>()
+const kept = keeping<string, Returns>(200)
 
 function compute(start: CycleStart, mean: number, rates: Rates, unwatched?: ReadonlySet<number>): Returns {
   const first = daysToHeat(start, mean, rates)
   const cycle = daysToHeat('heat', mean, rates)
-  const missed = new Array<number>(horizon + 1).fill(0)
-  const onDay = new Array<number>(horizon + 1).fill(0)
-  const byDay = new Array<number>(horizon + 1).fill(0)
+  const missed: number[] = []
+  const onDay: number[] = []
+  const byDay: number[] = []
   for (let k = 0; k <= horizon; k += 1) {
     let heat = first[k] ?? 0
-    for (let d = 1; d < cycle.length && d <= k; d += 1) heat += (missed[k - d] ?? 0) * (cycle[d] ?? 0)
-    const seen = unwatched?.has(k) ? 0 : rates.heatSeen
-    onDay[k] = seen * heat
-    missed[k] = heat - (onDay[k] ?? 0)
-    byDay[k] = Math.min(1, (byDay[k - 1] ?? 0) + (onDay[k] ?? 0))
+    for (let d = 1; d < cycle.length && d <= k; d += 1)
+      heat += (missed[k - d] as number) * (cycle[d] as number)
+    const seen = unwatched?.has(k) ? 0 : rates.heatSeen * heat
+    missed.push(heat - seen)
+    onDay.push(seen)
+    byDay.push(Math.min(1, (byDay.at(-1) ?? 0) + seen))
   }
   return { onDay, byDay }
 }
@@ -51,16 +53,10 @@ export function returnsAfter(
 ): Returns {
   if (unwatched && unwatched.size > 0) return compute(start, mean, rates, unwatched)
   const key = `${rates.heatSeen} ${cycleKey(start, mean, rates)} ${Object.values(rates.cycle).join(' ')}`
-  const found = kept.get(key)
-  if (found) return found
-  if (kept.size > 200) kept.clear()
-  const returns = compute(start, mean, rates)
-  kept.set(key, returns)
-  return returns
+  return kept(key, () => compute(start, mean, rates))
 }
 
-const at = (values: readonly number[], day: number): number =>
-  day < 0 ? 0 : (values[Math.min(day, values.length - 1)] ?? 0)
+const at = (values: readonly number[], day: number): number => values[Math.min(day, values.length - 1)] ?? 0
 
 /**
  * Chance that she is in calf when no return was seen from the service through day k.

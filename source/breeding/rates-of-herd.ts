@@ -5,6 +5,7 @@ import { withOwnResults } from './chances/own-results.ts'
 import type { Rates } from './chances/rates.ts'
 import type { Day } from './day.ts'
 import { type OwnRates, ownRates } from './figures/own-rates.ts'
+import { keeping } from './kept.ts'
 import { ratesOfPolicy } from './rates-of-policy.ts'
 import { type Standing, standingOn } from './standing.ts'
 
@@ -15,7 +16,7 @@ export interface HerdRates {
   readonly own: OwnRates
 }
 
-const known = new WeakMap<HerdBook, Map<Day, HerdRates>>()
+const known = new WeakMap<HerdBook, (day: Day, make: () => HerdRates) => HerdRates>()
 
 /** So many days of one book are kept: a screen looks at today and the days around it. */
 const DAYS_KEPT = 32
@@ -28,15 +29,12 @@ const DAYS_KEPT = 32
  * @example ratesOfHerd(book, today).rates.conception.cowConventional // 0.567
  */
 export function ratesOfHerd(book: HerdBook, today: Day, standings?: readonly Standing[]): HerdRates {
-  const days = known.get(book) ?? new Map<Day, HerdRates>()
-  known.set(book, days)
-  const found = days.get(today)
-  if (found !== undefined) return found
-  const guessed = ratesOfPolicy(book.policy)
-  const all = standings ?? Array.from(book.animals.values(), (animal) => standingOn(book, animal, today))
-  const own = ownRates(all, book, today, guessed)
-  const made = { rates: withOwnResults(guessed, own.conception, own.heatSeen), own }
-  if (days.size >= DAYS_KEPT) days.clear()
-  days.set(today, made)
-  return made
+  const keep = known.get(book) ?? keeping<Day, HerdRates>(DAYS_KEPT)
+  known.set(book, keep)
+  return keep(today, () => {
+    const guessed = ratesOfPolicy(book.policy)
+    const all = standings ?? Array.from(book.animals.values(), (animal) => standingOn(book, animal, today))
+    const own = ownRates(all, book, today, guessed)
+    return { rates: withOwnResults(guessed, own.conception, own.heatSeen), own }
+  })
 }

@@ -64,6 +64,42 @@ test('a heat not served: a return is certain in the end, and she is not in calf'
   expect(anyDay.reduce((a, b) => a + b)).toBeCloseTo(returns.byDay[59] ?? 0, 12)
 })
 
+test('a service that always holds, one that never does, and one of which nothing is known yet', () => {
+  const returns = returnsAfter('heat', 22, { ...plain, heatSeen: 1 })
+  expect([0, 24, 300].map((k) => inCalfWithoutReturn(1, k, returns))).toEqual([1, 1, 1])
+  expect([0, 24, 300].map((k) => inCalfWithoutReturn(0, k, returns))).toEqual([0, 0, 0])
+  expect([24, 300].map((k) => returnToday(1, k, returns))).toEqual([0, 0])
+  expect(morningChances(0.55, 0, returns)).toEqual({ inCalf: 0.55, returnToday: 0 })
+})
+
+test('after 200 days nothing changes any more', () => {
+  const returns = returnsAfter('service', 22, plain)
+  expect([returns.onDay.length, returns.byDay.length]).toEqual([201, 201])
+  expect(inCalfWithoutReturn(0.55, 300, returns)).toBe(inCalfWithoutReturn(0.55, 200, returns))
+  expect(inCalfWithoutReturn(0.55, 300, returns)).toBeGreaterThan(0.99)
+  expect(returnToday(0.55, 200, returns)).toBeGreaterThan(0)
+  expect([201, 300].map((k) => returnToday(0.55, k, returns))).toEqual([0, 0])
+})
+
+test('a return on a later day is less likely the less silence lies behind it', () => {
+  const returns = returnsAfter('service', 22, plain)
+  const open = 0.45
+  const onDay = (k: number): number => returns.onDay[k] ?? Number.NaN
+  expect(returnToday(0.55, 22, returns, 0)).toBeCloseTo(open * onDay(22), 12)
+  expect(returnToday(0.55, 22, returns, 20)).toBeCloseTo(
+    (open * onDay(22)) / (1 - open * (returns.byDay[20] ?? Number.NaN)),
+    12,
+  )
+  expect(returnToday(0.55, 22, returns, 21)).toBe(returnToday(0.55, 22, returns))
+})
+
+test('a single day without watching is one too', () => {
+  const returns = returnsAfter('service', 22, plain, new Set([22]))
+  expect(returns.onDay[22]).toBe(0)
+  expect(returns.onDay[21]).toBe(returnsAfter('service', 22, plain).onDay[21])
+  expect(returnsAfter('service', 22, plain, new Set())).toEqual(returnsAfter('service', 22, plain))
+})
+
 test('computed once for the same rates, also where they are another object', () => {
   expect(returnsAfter('service', 22, { ...defaultRates })).toBe(returnsAfter('service', 22, defaultRates))
   expect(returnsAfter('service', 22, { ...defaultRates, heatSeen: 0.5 })).not.toBe(

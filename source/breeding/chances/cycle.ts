@@ -1,6 +1,7 @@
 /**
  * How many days later an animal that is not in calf comes in heat again.
  */
+import { keeping } from '../kept.ts'
 import { normalDays } from '../statistics/normal.ts'
 import type { Rates } from './rates.ts'
 
@@ -10,13 +11,14 @@ export type CycleStart = 'service' | 'heat'
 /** Chance by day: entry d is the chance that the next heat comes d days later; entries sum to 1. */
 export type DaysToHeat = readonly number[]
 
-const kept = new Map<string, DaysToHeat>()
+const kept = keeping<string, DaysToHeat>(200)
 
 function compute(start: CycleStart, mean: number, { cycle, lateReturn }: Rates): DaysToHeat {
   const late = start === 'service' ? lateReturn.share : 0
   const days = new Array<number>((late > 0 ? Math.max(cycle.to, lateReturn.to) : cycle.to) + 1).fill(0)
   const add = (share: number, first: number, chances: readonly number[]): void => {
-    for (const [i, chance] of chances.entries()) days[first + i] = (days[first + i] ?? 0) + share * chance
+    for (const [i, chance] of chances.entries())
+      days[first + i] = (days[first + i] as number) + share * chance
   }
   add(1 - late, cycle.from, normalDays(mean, cycle.sd, cycle.from, cycle.to))
   if (late > 0)
@@ -46,13 +48,7 @@ export const cycleKey = (start: CycleStart, mean: number, { cycle, lateReturn }:
  * @example daysToHeat('heat', 22, defaultRates)[22] // 0.1242
  */
 export function daysToHeat(start: CycleStart, mean: number, rates: Rates): DaysToHeat {
-  const key = cycleKey(start, mean, rates)
-  const found = kept.get(key)
-  if (found) return found
-  if (kept.size > 200) kept.clear()
-  const days = compute(start, mean, rates)
-  kept.set(key, days)
-  return days
+  return kept(cycleKey(start, mean, rates), () => compute(start, mean, rates))
 }
 
 /**
@@ -66,11 +62,12 @@ export function daysToHeat(start: CycleStart, mean: number, rates: Rates): DaysT
  */
 export function servedAfter(days: DaysToHeat, cycle: DaysToHeat, from: number, before: number): DaysToHeat {
   if (from >= before) return days
-  const served = [...days, ...new Array<number>(Math.max(0, before + cycle.length - days.length)).fill(0)]
+  const served = [...days]
   for (let d = from; d < before; d += 1) {
-    const share = served[d] ?? 0
+    const share = served[d] as number
     served[d] = 0
-    for (let e = 1; e < cycle.length; e += 1) served[d + e] = (served[d + e] ?? 0) + share * (cycle[e] ?? 0)
+    for (let e = 1; e < cycle.length; e += 1)
+      served[d + e] = (served[d + e] ?? 0) + share * (cycle[e] as number)
   }
   return served
 }

@@ -2,6 +2,7 @@
 import type { HerdBook } from '../book.ts'
 import type { Day } from '../day.ts'
 import type { ServiceFact } from '../facts.ts'
+import { keeping } from '../kept.ts'
 import { ratesOfPolicy } from '../rates-of-policy.ts'
 import type { Season } from '../season.ts'
 import { type HeiferProgress, heiferProgress } from './heifers.ts'
@@ -21,7 +22,7 @@ export interface StrawCounts {
  */
 export function strawCounts(book: HerdBook, today: Day): StrawCounts {
   let stock: Stock | undefined
-  const services = kept((season: Season | undefined): readonly ServiceFact[] =>
+  const services = bySeason((season: Season | undefined): readonly ServiceFact[] =>
     servicesOfSeason(book, season, today),
   )
   return {
@@ -29,19 +30,13 @@ export function strawCounts(book: HerdBook, today: Day): StrawCounts {
       stock ??= stockOn(book, today)
       return stock
     },
-    use: kept((season) => sireUse(services(season))),
-    heifers: kept((season) => heiferProgress(book, services(season), ratesOfPolicy(book.policy))),
+    use: bySeason((season) => sireUse(services(season))),
+    heifers: bySeason((season) => heiferProgress(book, services(season), ratesOfPolicy(book.policy))),
   }
 }
 
 /** A function that counts once for each season. */
-function kept<T>(count: (season: Season | undefined) => T): (season: Season | undefined) => T {
-  const known = new Map<Season | undefined, T>()
-  return (season) => {
-    const found = known.get(season)
-    if (found !== undefined) return found
-    const counted = count(season)
-    known.set(season, counted)
-    return counted
-  }
+function bySeason<T>(count: (season: Season | undefined) => T): (season: Season | undefined) => T {
+  const keep = keeping<Season | undefined, T>(Infinity)
+  return (season) => keep(season, () => count(season))
 }

@@ -12,6 +12,18 @@ test('the plain cycle lies on days 8-40 and sums to 1', () => {
   expect(days.indexOf(Math.max(...days))).toBe(22)
 })
 
+test('a plain cycle ends by day 40, and is computed once for the same rates', () => {
+  expect(daysToHeat('heat', 22, defaultRates)).toHaveLength(41)
+  expect(daysToHeat('heat', 22, { ...defaultRates })).toBe(daysToHeat('heat', 22, defaultRates))
+  expect(daysToHeat('heat', 21, defaultRates)).not.toEqual(daysToHeat('heat', 22, defaultRates))
+  const wider = { ...defaultRates, cycle: { ...defaultRates.cycle, sd: 4 } }
+  expect(daysToHeat('heat', 22, wider)).not.toEqual(daysToHeat('heat', 22, defaultRates))
+  // Late returns tell nothing of a plain cycle.
+  const later = { ...defaultRates, lateReturn: { ...defaultRates.lateReturn, share: 0.1 } }
+  expect(daysToHeat('heat', 22, later)).toBe(daysToHeat('heat', 22, defaultRates))
+  expect(daysToHeat('service', 22, later)).not.toEqual(daysToHeat('service', 22, defaultRates))
+})
+
 test('after a failed service one in twenty comes late, up to day 48', () => {
   const days = daysToHeat('service', 22, defaultRates)
   expect(sum(days)).toBeCloseTo(1, 12)
@@ -47,4 +59,12 @@ test('a heat too soon after a service passes, and the next comes a cycle later',
   for (const d of [18, 22, 25, 32]) expect(served[d]).toBeCloseTo((service[d] ?? 0) + again(d), 6)
   expect(again(32)).toBeGreaterThan(0.001)
   expect(servedAfter(service, heat, 20, 18)).toBe(service)
+  expect(servedAfter(service, heat, 18, 18)).toBe(service)
+})
+
+test('by hand: heats of days 1 and 2, too soon until day 3, pass by one or two days', () => {
+  // Day 1 goes half to day 2 and half to day 3; what is then on day 2, to days 3 and 4.
+  expect(servedAfter([0, 0.5, 0.25, 0.25], [0, 0.5, 0.5], 0, 3)).toEqual([0, 0, 0, 0.75, 0.25])
+  // Of day 2 alone: the heat of day 1 stands.
+  expect(servedAfter([0, 0.5, 0.25, 0.25], [0, 0.5, 0.5], 2, 3)).toEqual([0, 0.5, 0, 0.375, 0.125])
 })

@@ -1,6 +1,6 @@
 import fc from 'fast-check'
 import { expect, test } from 'vitest'
-import { survivalToAge } from '../../../source/breeding/chances/losses.ts'
+import { survivalByAge, survivalToAge } from '../../../source/breeding/chances/losses.ts'
 import { defaultRates } from '../../../source/breeding/chances/rates.ts'
 
 const survival = (age: number): number => survivalToAge(age, defaultRates.losses)
@@ -14,6 +14,13 @@ test('nothing is lost before day 30, 10 % by day 60, 2 % more by day 90, 3 % mor
   expect(survival(185)).toBeCloseTo(0.9 * 0.98 * 0.97 ** 0.5, 12)
   expect(survival(280).toFixed(3)).toBe('0.856')
   expect(survival(300)).toBe(survival(280))
+})
+
+test('by whole days the same, up to the end of the last period, reckoned once for a list', () => {
+  const table = survivalByAge(defaultRates.losses)
+  expect(table).toEqual(Array.from({ length: 281 }, (_, age) => survival(age)))
+  expect(survivalByAge(defaultRates.losses)).toBe(table)
+  expect(survivalByAge([])).toEqual([1])
 })
 
 test('never rises with age', () => {

@@ -7,6 +7,7 @@ import {
   withOwnResults,
 } from '../../../source/breeding/chances/own-results.ts'
 import { defaultRates } from '../../../source/breeding/chances/rates.ts'
+import { betaBelow } from '../../../source/breeding/statistics/beta.ts'
 
 test('without results the guess stands, with the weight of 50 services', () => {
   const own = ownConception(defaultRates, {})
@@ -24,6 +25,13 @@ test('results move the mean; 500 services make it no surer than 100', () => {
   expect(rateEnds(own.cowConventional).low).toBeLessThan(own.cowConventional.mean - 0.08)
   expect(rateEnds(own.cowConventional).high).toBeGreaterThan(own.cowConventional.mean + 0.08)
   expect(own.cowSexed.mean).toBeCloseTo(0.4675, 12)
+})
+
+test('between the ends lies 95 % of what is known', () => {
+  const own = ownConception(defaultRates, { cowSexed: { held: 12, failed: 20 } }).cowSexed
+  const { low, high } = rateEnds(own)
+  expect(betaBelow(low, own.known)).toBeCloseTo(0.025, 9)
+  expect(betaBelow(high, own.known)).toBeCloseTo(0.975, 9)
 })
 
 test('heats seen: the share seen again over 0.98, weighed against 50 heats', () => {
