@@ -22,7 +22,7 @@ const keptFromBull: ReadonlySet<FactKind> = new Set(['from-bull', 'hold'])
 
 /**
  * Whether the facts of the day tick her row: take-care any fact about her that did not put her there; the sweep bull
- * when she is with a bull on the day or a natural service is dated on it, or, where she is to be kept from him, when
+ * when she is with a bull on the day or any service is dated on it, by AI too, or, where she is to be kept from him, when
  * that was seen to; else the kinds of the section. That she left or is not to be bred any more ticks any row.
  *
  * @param reason the one that placed her first
@@ -52,7 +52,5 @@ export const ticksRow = (section: Section, kind: FactKind): boolean =>
 
 function withBullToday(standing: Standing): boolean {
   if (standing.bullPeriods.some((period) => period.to === undefined)) return true
-  return standing.todays.some(
-    (fact) => fact.kind === 'with-bull' || (fact.kind === 'service' && fact.natural === true),
-  )
+  return standing.todays.some((fact) => fact.kind === 'with-bull' || fact.kind === 'service')
 }

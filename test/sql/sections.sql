@@ -179,7 +179,7 @@ FROM moved JOIN served USING (animal) JOIN hour LEFT JOIN named USING (animal);
 
 -- The facts of the day that tick a row of each section.
 CREATE TABLE tick AS
-SELECT about AS animal, kind, coalesce(body ->> '$.natural', 0) AS natural FROM live JOIN list ON day = today;
+SELECT about AS animal, kind FROM live JOIN list ON day = today;
 CREATE INDEX tick_by_animal ON tick (animal);
 
 CREATE TABLE row AS
@@ -223,7 +223,7 @@ SELECT animal, number, block, section, reasons, also, session, section IN (2, 3)
     WHEN section = 4 THEN kind IN ('looked', 'check', 'service')
     WHEN section = 5 THEN kind = 'check'
     WHEN section = 6 AND reason = 'keep-from-bull' THEN kind IN ('from-bull', 'hold')
-    WHEN section = 6 THEN kind = 'with-bull' OR (kind = 'service' AND natural)
+    WHEN section = 6 THEN kind IN ('with-bull', 'service')
     ELSE kind IN ('heat', 'service', 'examined', 'hold', 'check') END)
     OR (section = 6 AND reason <> 'keep-from-bull'
       AND EXISTS (SELECT 1 FROM own_bull WHERE own_bull.animal = placed.animal AND ended IS NULL)) AS done,

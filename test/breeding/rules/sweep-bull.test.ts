@@ -127,7 +127,8 @@ describe('ticks: with a bull on the day, or a natural service dated on it', () =
       done,
     ],
     ['his service today', cow(fresh, bullService(50)), 50, done],
-    ['AI today', cow(fresh, service(50)), 50, 'sweep-bull: window'],
+    ['AI today', cow(fresh, service(50)), 50, done],
+    ['AI yesterday', cow(fresh, service(49)), 50, 'sweep-bull: window'],
     ['in the AI weeks too', cow(fresh, toBull(0), withBull(5)), 10, 'sweep-bull: by-hand, done'],
   ])
 })
