@@ -92,13 +92,16 @@ describe('one key a row', () => {
     const screen = await open()
     await screen.press('decide-bar', 'decide-block', 'undo')
     expect(screen.text).toContain('Taken back: 702: moved to the autumn block.')
+    expect(screen.line('Yarrow')).toContain('► 702')
     await screen.reckoned()
     expect(screen.line('Yarrow')).toContain('AI to 11 Jun, bull to 2 Jul; calved')
     await screen.press('undo')
     await screen.reckoned()
     expect(screen.line('Willow')).toContain('AI to 11 Jun')
-    await screen.press('redo')
+    expect(screen.line('Willow')).toContain('► 701')
+    await screen.press('last', 'redo')
     expect(screen.line('Willow')).toContain('not to be bred')
+    expect(screen.line('Willow')).toContain('► 701')
   })
 
   test('another decision takes the place of the first, in one step', async () => {

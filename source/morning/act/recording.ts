@@ -12,6 +12,7 @@ import { formOfFact } from '../forms/of-fact.ts'
 import { type Deed, putBack, takeBack, voiding } from '../history.ts'
 import { watchToDo } from '../may.ts'
 import { because, type Message } from '../message.ts'
+import { pointedAtEmpty } from '../places/season.ts'
 import { asking, recording, type Step } from '../step.ts'
 import { subjectOf } from '../subject.ts'
 import { formOf, usualOf } from '../usual.ts'
@@ -88,7 +89,8 @@ export function undo(desk: Desk, action: Action & { do: 'undo' | 'redo' }): Step
   const { zone } = desk.book.farm
   const today = dayIso(desk.now.day)
   const old = deed.facts.some((fact) => fact.date !== today && dateInZone(new Date(fact.at), zone) !== today)
-  return old ? asking(desk, `${action.do}-old`, facts, said) : recording(desk, facts, said)
+  if (old) return asking(desk, `${action.do}-old`, facts, said)
+  return recording(pointedAtEmpty(desk, deed.facts[0]?.about), facts, said)
 }
 
 /** Opens the fact pointed at on her page in its form; recording it voids the old one. */

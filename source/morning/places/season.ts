@@ -2,7 +2,7 @@
 
 import type { FigureName } from '../../breeding/figures/behind.ts'
 import type { Phase } from '../../breeding/season.ts'
-import type { Desk } from '../desk.ts'
+import { type Desk, placeOf } from '../desk.ts'
 import { because } from '../message.ts'
 import { type SeasonPart, type SeasonPlace, seasonParts } from '../place.ts'
 import { blockShown, knownView } from '../reckoning.ts'
@@ -198,6 +198,16 @@ function decided(desk: Desk, place: SeasonPlace, decision: Decision): Step {
   return step.record === undefined
     ? step
     : { ...step, desk: withPlace(step.desk, { ...place, pointer: next }) }
+}
+
+/** The desk with the pointer on an animal among the empties, where they are shown and she is one of them. */
+export function pointedAtEmpty(desk: Desk, animal: string | undefined): Desk {
+  const place = placeOf(desk)
+  if (place.at !== 'season' || place.part !== 'empties') return desk
+  const view = figuresShown(desk, place)?.view
+  const rows = view === undefined ? [] : rowsInOrder(emptyRows(view))
+  const pointer = rows.findIndex(({ standing }) => standing.animal.id === animal)
+  return pointer < 0 ? desk : withPlace(desk, { ...place, pointer })
 }
 
 function turnedKnob(desk: Desk, place: SeasonPlace, by: 1 | -1, to: To): Step {
