@@ -72,6 +72,8 @@ export type TurnOutPlace = Pointed & {
   readonly block: string
   readonly what: 'in' | 'out'
   readonly day: Day
+  /** Number of the one bull that comes out, lame or worn out; undefined: all of the block. */
+  readonly bull?: string
   /** Ids of animals and bulls taken off by hand. */
   readonly without: readonly string[]
 }

@@ -50,11 +50,13 @@ export function moveOf(desk: Desk, place: TurnOutPlace): Move | undefined {
   const season = blockOf(desk, place)?.season
   if (season === undefined) return undefined
   const book = bookNow(desk)
-  const key = [season.factId, place.what, place.day, desk.now.day].join(' ')
+  const key = [season.factId, place.what, place.day, desk.now.day, place.bull].join(' ')
   const found = moves.get(book)
   if (found?.key === key) return found.move
   const move =
-    place.what === 'in' ? moveIn(book, season, place.day, desk.now.day) : moveOut(book, season, place.day)
+    place.what === 'in'
+      ? moveIn(book, season, place.day, desk.now.day)
+      : moveOut(book, season, place.day, place.bull)
   moves.set(book, { key, move })
   return move
 }
@@ -77,10 +79,11 @@ function moveIn(book: HerdBook, season: Season, day: Day, today: Day): Move {
   }
 }
 
-function moveOut(book: HerdBook, season: Season, day: Day): Move {
+function moveOut(book: HerdBook, season: Season, day: Day, bull: string | undefined): Move {
   const goes = withBull(book, season.block, day).flatMap(({ id, since, bulls }): Going[] => {
     const animal = book.animals.get(id)
-    return animal === undefined ? [] : [{ animal, standing: undefined, since, with: bulls }]
+    const meant = bull === undefined || bulls.includes(bull)
+    return animal === undefined || !meant ? [] : [{ animal, standing: undefined, since, with: bulls }]
   })
   const planned = dayOfSeason(season, season.bullEnd + 1)
   return { season, planned, day, goes: goes.sort(byNumber), already: 0, inCalf: [], kept: [], bulls: [] }
@@ -107,7 +110,7 @@ export function factsOfMove(move: Move, place: TurnOutPlace): readonly NewFact[]
   const date = dayIso(move.day)
   const kind = place.what === 'in' ? 'with-bull' : 'from-bull'
   const chosen = place.what === 'in' ? chosenBulls(move, place).map(({ bull }) => bull.number) : []
-  const bulls = chosen.length === 0 ? [undefined] : chosen
+  const bulls = chosen.length === 0 ? [place.bull] : chosen
   return move.goes
     .filter(({ animal }) => !place.without.includes(animal.id))
     .flatMap(({ animal }) =>

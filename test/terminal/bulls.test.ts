@@ -114,7 +114,7 @@ test('the hand-made cases have a bull whose cows come back, and one who is sound
 
 test('M goes to the move of the bulls, and a number to an animal', async () => {
   const screen = await open()
-  await screen.press('go-turn-out')
+  await screen.press('bull-out')
   expect(screen.session.desk.places.at(-1)?.at).toBe('turn-out')
   await screen.press('back')
   await screen.type('412')

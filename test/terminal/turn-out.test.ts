@@ -495,3 +495,79 @@ describe('recording on the animals of the step', () => {
     expect(flat(screen)).toContain('Let AI of the spring block go on')
   })
 })
+
+describe('one bull alone, lame in his weeks', () => {
+  /** 101 to 103 run with Boris, 104 and 105 with Tom, 106 with both. */
+  const running = (): readonly Fact[] => [
+    ...facts(),
+    ...[
+      ['101', '901'],
+      ['102', '901'],
+      ['103', '901'],
+      ['104', '902'],
+      ['105', '902'],
+      ['106', '901'],
+      ['106', '902'],
+    ].map(
+      ([number, name]) =>
+        ({
+          id: `with-${number}-${name}`,
+          kind: 'with-bull',
+          about: `cow-${number}`,
+          date: IN,
+          bull: name,
+          at: `${IN}T05:00:00.000Z`,
+        }) as Fact,
+    ),
+  ]
+  const since = (screen: Screen): readonly Partial<Fact>[] =>
+    (screen.herd as MemoryHerd).state.facts.slice(running().length).map(bare)
+
+  test('pointed at among the bulls he comes out today, the other bull stays, and another goes in for him', async () => {
+    const screen = await openOn(running(), { now: at('09:00', '2026-06-20'), by: 'MK', rows: 60 })
+    await screen.press('go', 'go-bulls')
+    await screen.reckoned()
+    await pointTo(screen, '901')
+    await screen.press('bull-out')
+    expect(screen.text).toContain('── 901 comes out ─')
+    expect(screen.text).toContain('── Taken from him: 4 ')
+    expect(screen.text).toContain('Day Sat 20 Jun')
+    expect(screen.text).not.toContain('than planned')
+    expect(screen.text).not.toContain('104 Hazel')
+    await screen.press('record-move')
+    expect(flat(screen)).toContain('Record 4 animals taken from 901 on Sat 20 Jun 2026?')
+    await screen.press('agree')
+    expect(since(screen)).toEqual(
+      ['101', '102', '103', '106'].map((number) => ({
+        kind: 'from-bull',
+        about: `cow-${number}`,
+        date: '2026-06-20',
+        bull: '901',
+      })),
+    )
+    expect(flat(screen)).toContain('4 animals without 901 from Sat 20 Jun 2026. Tab puts another in.')
+    await screen.press('other-way')
+    expect(screen.text).toContain('── Go with him: 3 ')
+    expect(screen.text).toContain('1 chosen')
+    await screen.press('record-move', 'agree')
+    expect(since(screen).slice(4)).toEqual(
+      ['101', '102', '103'].map((number) => ({
+        kind: 'with-bull',
+        about: `cow-${number}`,
+        date: '2026-06-20',
+        bull: '902',
+      })),
+    )
+  })
+
+  test('pointed at one that is with none, or at the block: the move of all', async () => {
+    const screen = await openOn(facts(), { now: at('09:00', CLOSE), by: 'MK', rows: 60 })
+    await screen.press('go', 'go-bulls')
+    await screen.reckoned()
+    await pointTo(screen, '901')
+    await screen.press('bull-out')
+    expect(screen.text).toContain('── The bull goes in ─')
+    await screen.press('back', 'first', 'bull-out')
+    expect(screen.text).toContain('── The bull goes in ─')
+  })
+})

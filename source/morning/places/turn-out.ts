@@ -1,10 +1,12 @@
 /** The move to the bull weeks and out of them: what its keys do. */
 
-import { movesDue } from '../../breeding/ahead/moves-due.ts'
+import { movesDue, withBull } from '../../breeding/ahead/moves-due.ts'
+import { animalNamed } from '../../breeding/book.ts'
 import { type Day, dayIso, plusDays } from '../../breeding/day.ts'
 import { HERD, type NewFact, type SeasonFact } from '../../breeding/facts.ts'
 import type { BlockDay } from '../../breeding/list.ts'
 import { dayOfSeason } from '../../breeding/season.ts'
+import { bookNow } from '../book-now.ts'
 import { type Desk, subjectOnList } from '../desk.ts'
 import { readTypedDay } from '../forms/reader.ts'
 import type { Message } from '../message.ts'
@@ -58,6 +60,23 @@ export function placeFor(desk: Desk, block: string, what: TurnOutPlace['what']):
   return { at: 'turn-out', pointer: 0, block, what, day: Math.max(planned, today) as Day, without: [] }
 }
 
+/**
+ * One bull comes out today, lame or worn out: of the block where he is with most, so that another can go in for him.
+ *
+ * @param bull his number
+ * @example placeForBull(desk, 'B9')?.what // 'out'; undefined where he is with none
+ */
+export function placeForBull(desk: Desk, bull: string): TurnOutPlace | undefined {
+  const { day } = desk.now
+  const count = (block: string): number =>
+    withBull(bookNow(desk), block, day).filter(({ bulls }) => bulls.includes(bull)).length
+  const [most] = blocksWithBull(desk)
+    .map(({ block }) => ({ block, count: count(block) }))
+    .toSorted((a, b) => b.count - a.count)
+  if (most === undefined || most.count === 0) return undefined
+  return { ...placeFor(desk, most.block, 'out'), day, bull }
+}
+
 /** What can be taken off: the bulls, then the animals. Who does not go can be pointed at below them. */
 const pointable = (move: Move): readonly string[] => [
   ...move.bulls.map(({ bull }) => bull.id),
@@ -87,7 +106,7 @@ export function actTurnOut(desk: Desk, place: TurnOutPlace, act: TurnOutAct): St
     case 'day':
       return toDay(desk, place, move, act.by)
     case 'other-way':
-      return shown(desk, placeFor(desk, place.block, place.what === 'in' ? 'out' : 'in'))
+      return shown(desk, otherWay(desk, place))
     case 'block': {
       const blocks = blocksWithBull(desk).map(({ block }) => block)
       const block = blocks[(blocks.indexOf(place.block) + 1) % blocks.length] ?? place.block
@@ -98,6 +117,13 @@ export function actTurnOut(desk: Desk, place: TurnOutPlace, act: TurnOutAct): St
     case 'record':
       return record(desk, place, move)
   }
+}
+
+/** After one bull came out the others may go in for him. */
+function otherWay(desk: Desk, { block, what, bull }: TurnOutPlace): TurnOutPlace {
+  const place = placeFor(desk, block, what === 'in' ? 'out' : 'in')
+  const off = bull === undefined ? undefined : animalNamed(desk.book, bull)
+  return off === undefined ? place : { ...place, without: [off.id] }
 }
 
 const shown = (desk: Desk, place: TurnOutPlace): Step => ({
@@ -167,8 +193,14 @@ function record(desk: Desk, place: TurnOutPlace, move: Move): Step {
   const bulls = chosenBulls(move, place)
     .map(({ bull }) => bull.number)
     .join(', ')
-  const said: Message = { tone: 'care', code: `moved-${place.what}`, values: { ...values, bulls }, facts }
-  return asking(desk, `move-${place.what}`, facts, said)
+  const which = place.bull === undefined ? `${place.what}` : 'one-out'
+  const said: Message = {
+    tone: 'care',
+    code: `moved-${which}`,
+    values: { ...values, bulls: place.bull ?? bulls },
+    facts,
+  }
+  return asking(desk, `move-${which}`, facts, said)
 }
 
 /** What another day than the planned one does, for words. */

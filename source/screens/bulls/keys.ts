@@ -1,7 +1,18 @@
 /** Keys of the bulls besides moving about, help and leaving. */
-import { openTurnOut } from '../../morning/places/turn-out.ts'
+import { type Desk, placeOf } from '../../morning/desk.ts'
+import type { TurnOutPlace } from '../../morning/place.ts'
+import { bullsEntryAt } from '../../morning/places/bulls.ts'
+import { openTurnOut, placeForBull } from '../../morning/places/turn-out.ts'
 import { type Binding, plain } from '../binding.ts'
 import { numberKeys, orHerPage } from '../number-keys.ts'
+
+/** Pointed at a bull that is with animals: he alone; else the move of all. */
+function moveHere(desk: Desk): TurnOutPlace {
+  const place = placeOf(desk)
+  const entry = place.at === 'bulls' ? bullsEntryAt(desk, place) : undefined
+  const name = entry?.is === 'bull' ? entry.bull.name : undefined
+  return (name === undefined ? undefined : placeForBull(desk, name)) ?? openTurnOut(desk)
+}
 
 export const bullsKeys: readonly Binding[] = [
   orHerPage(
@@ -13,9 +24,9 @@ export const bullsKeys: readonly Binding[] = [
     ),
   ),
   {
-    name: 'go-turn-out',
+    name: 'bull-out',
     keys: ['m'],
-    does: (desk) => ({ do: 'open', place: openTurnOut(desk) }),
+    does: (desk) => ({ do: 'open', place: moveHere(desk) }),
     group: 'move',
     foot: 2,
   },

@@ -18,7 +18,13 @@ export function dayLines(desk: Desk, place: TurnOutPlace, move: Move, room: Room
   const { days, unserved, left } = changeOf(move, openAt(desk, move))
   const { season } = move
   const than =
-    days === 0 ? turnOutWords.asPlanned : days > 0 ? turnOutWords.later(days) : turnOutWords.earlier(-days)
+    place.bull !== undefined
+      ? ''
+      : days === 0
+        ? turnOutWords.asPlanned
+        : days > 0
+          ? turnOutWords.later(days)
+          : turnOutWords.earlier(-days)
   const until =
     place.what === 'in' ? `, ${turnOutWords.inUntil(dayOfSeason(season, season.bullEnd + 1))}` : ''
   const line: Line = [
@@ -34,7 +40,7 @@ export function dayLines(desk: Desk, place: TurnOutPlace, move: Move, room: Room
         : days < 0
           ? turnOutWords.early(plusDays(move.planned, -1))
           : ''
-      : days > 0
+      : days > 0 && place.bull === undefined
         ? turnOutWords.outLate(plusDays(move.day, desk.book.policy.defaultGestation))
         : ''
   return [

@@ -28,7 +28,12 @@ export const turnOutPage: DrawPage<TurnOutPlace> = (desk, place, room) => {
   // Head and caution are lines like others: they move out of sight as one looks down the animals.
   const lines: readonly PointedLine[] = [
     ...unpointed([
-      ruled(turnOutWords.title[place.what], '', endOf(place, move), room),
+      ruled(
+        place.bull === undefined ? turnOutWords.title[place.what] : turnOutWords.oneOut(place.bull),
+        '',
+        endOf(place, move),
+        room,
+      ),
       ...dayLines(desk, place, move, room),
       ...(goesIn ? needLines(desk, move, room) : []),
       ...(room.beside === 0

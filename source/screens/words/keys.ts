@@ -147,6 +147,10 @@ export const keyWords = {
   },
   'go-straws': { label: 'straws', help: 'Flasks, stock and needs, and the nitrogen.' },
   'go-bulls': { label: 'bulls', help: 'Bulls needed and on hand, services seen.' },
+  'bull-out': {
+    label: 'bull in, bull out',
+    help: 'The move of the bulls. Pointed at one that is with animals: he alone comes out, lame or worn out; Tab then puts another in for him.',
+  },
   'go-turn-out': { label: 'bull in, bull out', help: 'The move to the bull weeks, and out of them.' },
   'go-set-up': { label: 'set-up', help: 'Farm, seasons, policy and animals.' },
   'change-entry': { label: 'change', help: 'Opens the entry in a form.' },

@@ -18,6 +18,7 @@ export const keptReasons: Readonly<Record<KeptReason, string>> = {
 
 export const turnOutWords = {
   title: { in: 'The bull goes in', out: 'The bull comes out' },
+  oneOut: (bull: string): string => `${safeText(bull)} comes out`,
   ofBlock: (name: string, closes: Day): string => `${block(name)}, AI ends ${shortDate(closes)}`,
   outOfBlock: (name: string): string => block(name),
   noBullWeeks: 'No block has bull weeks: Set-up holds the seasons.',
@@ -87,6 +88,8 @@ const perDay = ({ heats = 0 }: Values): string => `about ${Number(heats).toFixed
 export const turnOutMessages: Sentences = {
   'moved-in': (values) => `${animals(values)} with ${withBulls(values)} from ${dateInWords(dayOf(values))}.`,
   'moved-out': (values) => `${animals(values)} without a bull from ${dateInWords(dayOf(values))}.`,
+  'moved-one-out': (values) =>
+    `${animals(values)} without ${withBulls(values)} from ${dateInWords(dayOf(values))}. Tab puts another in.`,
   'ai-longer': (values) =>
     `The ${of(values)} has ${Number(values.weeks)} weeks of AI now, to ${dateInWords(dayOf(values))}; the bull comes out on the same day as before.`,
   'no-bull-weeks': 'This block has no bull weeks: Set-up holds the seasons.',
@@ -114,6 +117,8 @@ export const turnOutQuestions: Sentences = {
     `Record ${animals(values)} with ${withBulls(values)} from ${dateInWords(dayOf(values))}? No bull is safe: never alone, know your way out, tell someone.`,
   'move-out': (values) =>
     `Record ${animals(values)} taken from the bull on ${dateInWords(dayOf(values))}? No bull is safe: never alone, know your way out, tell someone.`,
+  'move-one-out': (values) =>
+    `Record ${animals(values)} taken from ${withBulls(values)} on ${dateInWords(dayOf(values))}? No bull is safe, a lame one least: never alone, know your way out, tell someone.`,
   'ai-longer': (values) =>
     `Let AI of the ${of(values)} go on to ${dateInWords(dayOf(values))}, ${Number(values.weeks)} weeks? The bull goes in the day after and comes out as planned. One key takes it back.`,
 }
