@@ -1,5 +1,10 @@
 import { normalDays } from '../statistics/normal.ts'
-import type { DueDays } from './herd.ts'
+
+/** Expected calvings by season day of the due date: entry i is `first` + i. */
+export interface DueDays {
+  readonly first: number
+  readonly expected: readonly number[]
+}
 
 /** Expected calvings of a week, counted from the planned start: week 1 begins on it, week 0 and below come before. */
 export interface CalvingWeek {

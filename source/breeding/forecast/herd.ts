@@ -1,35 +1,18 @@
 /**
  * The season ahead of a block: the animals' chances added up, over the conception rates that may be the true ones.
  */
-import { survivalByAge } from '../chances/losses.ts'
-import type { Rates } from '../chances/rates.ts'
 import type { StrawKind } from '../facts.ts'
-import { SIX_WEEKS } from '../season.ts'
-import {
-  type CountDistribution,
-  expectedCount,
-  howMany,
-  sumOfCounts,
-} from '../statistics/poisson-binomial.ts'
+import { type CountDistribution, expectedCount } from '../statistics/poisson-binomial.ts'
 import { averageOf, type Band, bandOf } from '../statistics/quantiles.ts'
-import { finished, mapInSteps, type Steps } from '../steps.ts'
-import { type AnimalForecast, endAi, finish, forecastAnimal, runTo } from './animal.ts'
-import { bullFindsWith } from './bulls.ts'
-import { conceivedChances } from './conceived.ts'
-import type { ConceptionRates } from './conception-points.ts'
-import { begin } from './course.ts'
-import type { AnimalOutlook, Conception, SeasonDays } from './outlook.ts'
+import { finished, type Steps } from '../steps.ts'
+import type { DueDays } from './calving-pattern.ts'
+import type { HerdQuestion } from './outlook.ts'
+import { type Counts, forecastPoint, type Point, weekEnds } from './point.ts'
 
 /** A count to come: its mean, its middle, and ends that hold it at least 8 times in 10. */
 export interface CountForecast extends Band {
   readonly expected: number
   readonly distribution: CountDistribution
-}
-
-/** Expected calvings by season day of the due date: entry i is `first` + i. */
-export interface DueDays {
-  readonly first: number
-  readonly expected: readonly number[]
 }
 
 export interface HerdForecast {
@@ -56,136 +39,7 @@ interface ConceivedBy extends CountForecast {
   readonly day: number
 }
 
-interface HerdQuestion {
-  readonly animals: readonly AnimalOutlook[]
-  readonly season: SeasonDays
-  readonly rates: Rates
-  /** Conception rates, equally likely to be the true ones; at least one. */
-  readonly conception: readonly ConceptionRates[]
-  /** Working bulls in the bull weeks; absent: as many as are needed. */
-  readonly bulls?: number
-}
-
-type Counts = Record<
-  'inCalfSixWeeks' | 'openAtTurnOut' | 'emptyAtEnd' | 'heiferCalves' | StrawKind,
-  CountDistribution
->
-
-interface Point {
-  readonly counts: Counts
-  readonly conceivedBy: readonly CountDistribution[]
-  readonly inCalf: readonly number[]
-  readonly due: ReadonlyMap<number, number>
-}
-
-/** Entry of the morning after the last day of AI, or of today where that is past. */
-const turnOut = ({ today, lastAiDay }: SeasonDays): number => Math.max(0, lastAiDay + 1 - today)
-
-const at = (values: readonly number[], i: number): number => values[Math.min(i, values.length - 1)] ?? 0
-
-/** The last day of each week of a season, and its last day. */
-const weekEnds = ({ lastBullDay }: SeasonDays): number[] => {
-  const days = Array.from({ length: Math.floor((lastBullDay + 1) / 7) }, (_, week) => 7 * week + 6)
-  return days.at(-1) === lastBullDay ? days : [...days, lastBullDay]
-}
-
-/** Chance that a calf of these conceptions is born, a heifer, and of a dairy straw. */
-function heiferChance(conceptions: readonly Conception[], rates: Rates): number {
-  const survival = survivalByAge(rates.losses)
-  let chance = 0
-  for (const { by, share, gestation } of conceptions) {
-    if (by !== 'sexed' && by !== 'conventional') continue
-    const female = by === 'sexed' ? rates.femaleSexed : rates.femaleOther
-    chance += share * female * at(survival, gestation)
-  }
-  return chance
-}
-
-/** Those that the bull may serve. */
-const mayBeServed = (animal: AnimalOutlook, season: SeasonDays): boolean =>
-  animal.earliestDay <= season.lastBullDay
-
-const openChances = (
-  animals: readonly AnimalOutlook[],
-  each: readonly AnimalForecast[],
-  season: SeasonDays,
-): number[] =>
-  each
-    .filter((_, i) => mayBeServed(animals[i] as AnimalOutlook, season))
-    .map(({ inCalf }) => 1 - at(inCalf, turnOut(season)))
-
-const total = (values: readonly number[]): number => values.reduce((a, b) => a + b, 0)
-
-/** The forecasts of each animal. Where bulls are short, those open at turn-out decide what they find. */
-function* forecastEach(
-  { animals, season, bulls }: HerdQuestion,
-  rates: Rates,
-): Steps<readonly AnimalForecast[]> {
-  if (bulls !== undefined && season.today <= season.lastAiDay) {
-    const courses = yield* mapInSteps(animals, (animal) => {
-      const course = begin(animal, season, rates)
-      runTo(course, season.lastAiDay + 1, rates.bullFinds)
-      endAi(course, season.lastAiDay + 1)
-      return course
-    })
-    const open = courses.map(({ animal, tracks }) =>
-      mayBeServed(animal, season) ? 1 - total(tracks.map(({ inCalf }) => inCalf)) : 0,
-    )
-    const finds = bullFindsWith(bulls, total(open), rates)
-    return yield* mapInSteps(courses, (course) => finish(course, finds))
-  }
-  const each = yield* mapInSteps(animals, (animal) => forecastAnimal(animal, season, rates))
-  if (bulls === undefined) return each
-  const finds = bullFindsWith(bulls, total(openChances(animals, each, season)), rates)
-  if (finds === rates.bullFinds) return each
-  return yield* mapInSteps(animals, (animal) => forecastAnimal(animal, season, rates, finds))
-}
-
-function* forecastPoint(question: HerdQuestion, conception: ConceptionRates): Steps<Point> {
-  const { animals, season } = question
-  const rates = { ...question.rates, conception }
-  const each = yield* forecastEach(question, rates)
-  const strawCounts = (kind: StrawKind) =>
-    sumOfCounts(each.map(({ straws }) => ({ first: 0, chances: straws[kind] })))
-  const survival = survivalByAge(rates.losses)
-  const inCalf: number[] = []
-  const due = new Map<number, number>()
-  for (const animal of each) {
-    for (const [i, chance] of animal.inCalf.entries()) inCalf[i] = (inCalf[i] ?? 0) + chance
-    for (const { day, share, gestation } of animal.conceptions) {
-      due.set(day + gestation, (due.get(day + gestation) ?? 0) + share * at(survival, gestation))
-    }
-  }
-  const weeks = weekEnds(season)
-  const days = [...weeks, SIX_WEEKS, season.lastBullDay]
-  const shownOn = Math.max(season.today - 1, season.finalCheckDay)
-  const conceived = yield* mapInSteps(each, ({ conceptions }) =>
-    conceivedChances(conceptions, days, shownOn, rates.losses),
-  )
-  yield
-  const conceivedBy = yield* mapInSteps(
-    weeks.keys(),
-    (i) => howMany(conceived.map((chances) => chances[i] as number)),
-    4,
-  )
-  yield
-  return {
-    conceivedBy,
-    counts: {
-      inCalfSixWeeks: howMany(conceived.map((chances) => chances.at(-2) as number)),
-      openAtTurnOut: howMany(openChances(animals, each, season)),
-      emptyAtEnd: howMany(conceived.map((chances) => 1 - (chances.at(-1) as number))),
-      heiferCalves: howMany(each.map((animal) => heiferChance(animal.conceptions, rates))),
-      conventional: strawCounts('conventional'),
-      sexed: strawCounts('sexed'),
-      beef: strawCounts('beef'),
-    },
-    inCalf,
-    due,
-  }
-}
-
-const mean = (values: readonly number[]): number => total(values) / values.length
+const mean = (values: readonly number[]): number => values.reduce((a, b) => a + b, 0) / values.length
 
 function dueDays(points: readonly Point[]): DueDays {
   const days = points.flatMap(({ due }) => [...due.keys()])

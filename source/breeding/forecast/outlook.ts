@@ -1,7 +1,9 @@
 /**
  * What the forecast needs to know. All days are season days: 0 is the mating start.
  */
+import type { Rates } from '../chances/rates.ts'
 import type { StrawKind } from '../facts.ts'
+import type { ConceptionRates } from './conception-points.ts'
 
 /** Where a pregnancy comes from. */
 export type ServedBy = StrawKind | 'natural'
@@ -71,6 +73,17 @@ export interface AnimalOutlook {
   readonly straws: readonly (readonly StrawKind[])[]
   /** Days of gestation by what she is served with from today on. */
   readonly gestation: Readonly<Record<ServedBy, number>>
+}
+
+/** What a forecast of a block is asked. */
+export interface HerdQuestion {
+  readonly animals: readonly AnimalOutlook[]
+  readonly season: SeasonDays
+  readonly rates: Rates
+  /** Conception rates, equally likely to be the true ones; at least one. */
+  readonly conception: readonly ConceptionRates[]
+  /** Working bulls in the bull weeks; absent: as many as are needed. */
+  readonly bulls?: number
 }
 
 /** Days after an AI service before which a heat is not served again; from the bull's first day on he serves any. */
