@@ -10,7 +10,7 @@ import { expect, test } from 'vitest'
 import { openBook } from '../../source/breeding/book.ts'
 import { dayIso, isoDay } from '../../source/breeding/day.ts'
 import type { Fact } from '../../source/breeding/facts.ts'
-import { seasonFigures } from '../../source/breeding/figures/season-figures.ts'
+import { countedIn, figuresOf } from '../../source/breeding/figures/season-figures.ts'
 import { standingOn } from '../../source/breeding/standing.ts'
 
 const { facts } = JSON.parse(
@@ -48,7 +48,7 @@ test.each(counted)('$block $start', (one) => {
   const season = book.seasons.get(one.block)?.find(({ matingStart }) => dayIso(matingStart) === one.start)
   if (season === undefined) throw new Error('no such season')
   const standings = [...book.animals.values()].map((animal) => standingOn(book, animal, day))
-  const figures = seasonFigures(book, standings, season, day)
+  const figures = figuresOf(countedIn(book, standings, season, day), book, season, day)
   expect(figures.submission.all).toMatchObject({ numerator: one.served, denominator: one.cohort })
   expect(figures.inCalf.all.numerator).toBe(one.inCalf)
   expect(figures.inCalf.empty.numerator).toBe(one.empty)

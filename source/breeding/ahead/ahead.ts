@@ -6,7 +6,7 @@ import { type Placed, placesOf } from '../places.ts'
 import { ratesOfHerd } from '../rates-of-herd.ts'
 import type { Section } from '../sections.ts'
 import { standingOn } from '../standing.ts'
-import { finished, mapInSteps, type Steps } from '../steps.ts'
+import { mapInSteps, type Steps } from '../steps.ts'
 
 export interface DayAhead {
   readonly day: Day
@@ -47,10 +47,6 @@ export function* daysAheadInSteps(book: HerdBook, today: Day, days: number): Ste
   }
   return ahead
 }
-
-/** The same at once. */
-export const daysAhead = (book: HerdBook, today: Day, days: number): readonly DayAhead[] =>
-  finished(daysAheadInSteps(book, today, days))
 
 const placesInSteps = (book: HerdBook, animals: Iterable<AnimalRecord>, day: Day) =>
   mapInSteps(animals, (animal) => placesOf(book, [standingOn(book, animal, day)])[0] as Placed)

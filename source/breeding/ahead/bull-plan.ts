@@ -1,9 +1,9 @@
 /** Bulls for the bull weeks: how many, how many there are, and by when they must be sound and on the farm. */
 import type { HerdBook } from '../book.ts'
-import type { Day } from '../day.ts'
+import { type Day, plusDays } from '../day.ts'
 import type { BlockForecast } from '../forecast/block.ts'
 import { dayOfSeason, type Season } from '../season.ts'
-import { seasonDates } from './key-dates.ts'
+import { ON_FARM_BEFORE, SOUNDNESS_BEFORE } from './key-dates.ts'
 import { bullsOnHand } from './turn-out.ts'
 
 export interface BullPlan {
@@ -26,12 +26,13 @@ export interface BullPlan {
  * @returns undefined without bull weeks
  * @example bullPlan(book, season, forecast)?.needed // 3
  */
-export function bullPlan(book: HerdBook, season: Season, forecast: BlockForecast): BullPlan | undefined {
+export function bullPlan(
+  book: HerdBook,
+  season: Season,
+  forecast: Pick<BlockForecast, 'bullsNeeded' | 'youngBullsNeeded'>,
+): BullPlan | undefined {
   if (season.bullEnd <= season.aiEnd) return undefined
   const turnOut = dayOfSeason(season, season.aiEnd + 1)
-  const dates = seasonDates(season, book.policy.finalCheckDays)
-  const dayOf = (code: (typeof dates)[number]['code']): Day =>
-    dates.find((date) => date.code === code)?.day ?? turnOut
   const bulls = bullsOnHand(book, turnOut)
   return {
     turnOut,
@@ -40,7 +41,7 @@ export function bullPlan(book: HerdBook, season: Season, forecast: BlockForecast
     youngNeeded: forecast.youngBullsNeeded,
     onHand: bulls.length,
     young: bulls.filter(({ young }) => young).length,
-    soundnessBy: dayOf('bull-soundness-check'),
-    onFarmBy: dayOf('bull-on-farm'),
+    soundnessBy: plusDays(turnOut, -SOUNDNESS_BEFORE),
+    onFarmBy: plusDays(turnOut, -ON_FARM_BEFORE),
   }
 }

@@ -1,10 +1,11 @@
 /** The dates of a season that people plan by. */
 import type { HerdBook } from '../book.ts'
 import type { Day } from '../day.ts'
-import { dayOfSeason, PRE_MATING, type Season } from '../season.ts'
+import { CLOSING_DAYS, dayOfSeason, PRE_MATING, type Season } from '../season.ts'
 import type { Standing } from '../standing.ts'
+import { SIRES_FROM, SIRES_TO } from './scanning-days.ts'
 
-export const keyDateCodes = [
+const keyDateCodes = [
   'pre-mating-start',
   'bull-soundness-check',
   'mating-start',
@@ -31,12 +32,8 @@ export interface KeyDate {
 }
 
 /** Soundness check and feet 60 days before turn-out; on the farm 10 days before. */
-const SOUNDNESS_BEFORE = 60
-const ON_FARM_BEFORE = 10
-/** Foetal age tells calves by AI from calves by the bull on s A+35..98. */
-const SIRES_FROM = 35
-const SIRES_TO = 98
-const CLOSING_DAYS = 84
+export const SOUNDNESS_BEFORE = 60
+export const ON_FARM_BEFORE = 10
 
 /**
  * The key dates of one season.

@@ -15,8 +15,8 @@ export interface ScanningDay {
 }
 
 /** Foetal age tells calves by AI from calves by the bull on s A+35..98. */
-const SIRES_FROM = 35
-const SIRES_TO = 98
+export const SIRES_FROM = 35
+export const SIRES_TO = 98
 
 /**
  * Days on which a scanning visit would find animals ready.
@@ -35,7 +35,7 @@ export function scanningDays(
   for (const [block, group] of Map.groupBy(standings, (standing) => standing.block ?? '')) {
     const readyFrom = group.flatMap((standing) => readyDay(standing, book) ?? [])
     const season = group.find((standing) => standing.season !== undefined)?.season
-    if (block === '' || season === undefined || readyFrom.length === 0) continue
+    if (season === undefined) continue
     for (let day = from; day <= to; day = plusDays(day, 1)) {
       const ready = readyFrom.filter((one) => one <= day).length
       if (ready > 0) found.push({ day, block, ready, tellsSires: tellsSires(season, day) })

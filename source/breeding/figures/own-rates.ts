@@ -24,7 +24,7 @@ const AGAIN_FROM = 15
 const AGAIN_TO = 29
 
 /** The class of a service; AI without a kind of straw counts as conventional. */
-export const classOf = (service: Service): ServiceClass =>
+const classOf = (service: Service): ServiceClass =>
   serviceClass(service.maiden, service.ai ? (service.straw ?? 'conventional') : 'natural')
 
 interface ClassCount extends ServiceResults {
@@ -38,10 +38,7 @@ interface ClassCount extends ServiceResults {
  * @param standings of all animals on one day, those that left too
  * @example countServices(standings, book).cowSexed // { held: 31, failed: 36, unknown: 2 }
  */
-export function countServices(
-  standings: readonly Standing[],
-  book: HerdBook,
-): Record<ServiceClass, ClassCount> {
+function countServices(standings: readonly Standing[], book: HerdBook): Record<ServiceClass, ClassCount> {
   const counts = Object.fromEntries(
     serviceClasses.map((name) => [name, { held: 0, failed: 0, unknown: 0 }]),
   ) as Record<ServiceClass, { held: number; failed: number; unknown: number }>
@@ -102,7 +99,7 @@ function watchedAfter(heat: Heat, season: Season, watched: (day: Day) => boolean
  * @returns heats seen again, and not
  * @example countHeats(standings, book, today) // { again: 41, notAgain: 6 }
  */
-export function countHeats(
+function countHeats(
   standings: readonly Standing[],
   book: HerdBook,
   today: Day,

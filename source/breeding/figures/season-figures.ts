@@ -95,20 +95,12 @@ export function* countedInSteps(
 }
 
 /**
- * The figures of a season.
+ * The figures of a season, of what has been counted in it.
  *
- * @param standings of all animals on the day, those that left too
  * @param season one that has begun or is to come; a past one too
- * @example seasonFigures(book, standings, season, today).inCalf.sixWeeks // { numerator: 84, denominator: 148, unknown: 21, ... }
+ * @example figuresOf(countedIn(book, standings, season, today), book, season, today).inCalf.sixWeeks
+ *   // { numerator: 84, denominator: 148, unknown: 21, ... }
  */
-export const seasonFigures = (
-  book: HerdBook,
-  standings: readonly Standing[],
-  season: Season,
-  today: Day,
-): SeasonFigures => figuresOf(countedIn(book, standings, season, today), book, season, today)
-
-/** The figures of what has been counted. */
 export function figuresOf(
   { members, outcomes, services, ai }: Counted,
   book: HerdBook,

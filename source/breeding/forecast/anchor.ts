@@ -28,7 +28,7 @@ const firstHeats = new WeakMap<Rates['firstHeat'], DaysToHeat>()
  * @source Irish and UK advice, common practice
  * @example firstHeatAfterCalving(defaultRates)[38] // 0.0305
  */
-export function firstHeatAfterCalving({ firstHeat }: Rates): DaysToHeat {
+function firstHeatAfterCalving({ firstHeat }: Rates): DaysToHeat {
   const found = firstHeats.get(firstHeat)
   if (found) return found
   const days = new Array<number>(Math.max(...firstHeat.map((curve) => curve.to)) + 1).fill(0)
@@ -46,7 +46,7 @@ export function firstHeatAfterCalving({ firstHeat }: Rates): DaysToHeat {
  * @returns entry d is the chance of day d, 0 being the day itself; entries sum to 1
  * @example anywhereInCycle(22, defaultRates)[0] // 0.0455 (1 in 22)
  */
-export function anywhereInCycle(mean: number, rates: Rates): DaysToHeat {
+function anywhereInCycle(mean: number, rates: Rates): DaysToHeat {
   const cycle = daysToHeat('heat', mean, rates)
   const days: number[] = []
   let longer = 1

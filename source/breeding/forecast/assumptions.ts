@@ -3,7 +3,7 @@ import type { Rates } from '../chances/rates.ts'
 import type { Policy } from '../policy.ts'
 import type { BlockForecast } from './block.ts'
 
-export const assumptionCodes = [
+const assumptionCodes = [
   'conception-own',
   'conception-guessed',
   'heat-seen-own',

@@ -1,27 +1,42 @@
-import { readFileSync } from 'node:fs'
 import { expect, test } from 'vitest'
-import { daysAhead } from '../../../source/breeding/ahead/ahead.ts'
-import { openBook } from '../../../source/breeding/book.ts'
-import { isoDay, plusDays } from '../../../source/breeding/day.ts'
-import { morningList } from '../../../source/breeding/morning-list.ts'
-import { bookOf, calving, cow, dayAt, empty, heat, left, service } from '../support.ts'
+import { type DayAhead, daysAheadInSteps } from '../../../source/breeding/ahead/ahead.ts'
+import type { HerdBook } from '../../../source/breeding/book.ts'
+import { type Day, plusDays } from '../../../source/breeding/day.ts'
+import { morningList, rowsBySection } from '../../../source/breeding/morning-list.ts'
+import { finished } from '../../../source/breeding/steps.ts'
+import { bookOf, calving, cow, dayAt, empty, heat, hold, left, maiden, service } from '../support.ts'
 
-const sample = JSON.parse(
-  readFileSync(new URL('../../../sample-herd/sample-herd.json', import.meta.url), 'utf8'),
-)
+const daysAhead = (book: HerdBook, today: Day, days: number): readonly DayAhead[] =>
+  finished(daysAheadInSteps(book, today, days))
 
-for (const date of ['2025-12-28', '2026-05-28'])
-  test(`the counts of the days after ${date} are those of their lists`, () => {
-    const book = openBook(sample.facts)
-    const today = isoDay(date)
-    for (const { day, counts } of daysAhead(book, today, 14)) {
-      const rows = morningList(book, day).rows
-      const expected = Map.groupBy(rows, (row) => row.section)
-      expect(Object.fromEntries(counts)).toEqual(
-        Object.fromEntries([...expected].map(([section, ofSection]) => [section, ofSection.length])),
-      )
-    }
-  })
+test('the counts of the days to come are those of their lists, today left out', () => {
+  const herd = [
+    cow(calving(-60), service(0)),
+    cow(calving(-60), service(1)),
+    cow(calving(-60), service(5)),
+    cow(calving(-100)),
+    cow(calving(-10)),
+    cow(calving(-60), hold(10, 25)),
+    maiden(heat(2)),
+    cow(calving(-200), calving(-60), left(3)),
+    cow(calving(-60), service(0), left(3)),
+  ]
+  const book = bookOf(herd.map((one, i) => ({ ...one, record: { ...one.record, number: String(i + 1) } })))
+  const ahead = daysAhead(book, dayAt(18), 30)
+  expect(ahead.map(({ day }) => day - dayAt(0))).toEqual(Array.from({ length: 30 }, (_, i) => 19 + i))
+  for (const { day, counts } of ahead) {
+    const rows = [...rowsBySection(morningList(book, day))]
+    expect(Object.fromEntries(counts)).toEqual(
+      Object.fromEntries(rows.map(([section, ofSection]) => [section, ofSection.length])),
+    )
+  }
+  expect(ahead[3]?.counts.get('repeat-heat-watch')).toBe(3)
+})
+
+test('no return is expected of an animal that has left', () => {
+  const gone = cow(calving(-60), service(0), left(5))
+  for (const { returns } of daysAhead(bookOf(gone), dayAt(10), 20)) expect(returns).toBe(0)
+})
 
 test('an animal that left with facts that cannot all be right stands on every list to come', () => {
   const gone = cow({ number: '7' }, calving(-200), calving(-60), left(3))

@@ -1,5 +1,5 @@
 /** A block of hand-made animals and its figures on a season day. */
-import { type SeasonFigures, seasonFigures } from '../../../source/breeding/figures/season-figures.ts'
+import { countedIn, figuresOf, type SeasonFigures } from '../../../source/breeding/figures/season-figures.ts'
 import { standingOn } from '../../../source/breeding/standing.ts'
 import { type Animal, bookOf, dayAt, type Herd } from '../support.ts'
 
@@ -9,7 +9,7 @@ export function figuresAt(s: number, animals: readonly Animal[], herd?: Herd): S
   const season = book.allSeasons[0]
   if (season === undefined) throw new Error('no season')
   const standings = [...book.animals.values()].map((animal) => standingOn(book, animal, dayAt(s)))
-  return seasonFigures(book, standings, season, dayAt(s))
+  return figuresOf(countedIn(book, standings, season, dayAt(s)), book, season, dayAt(s))
 }
 
 /** `numerator/denominator ?unknown`. */

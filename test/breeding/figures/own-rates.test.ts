@@ -1,6 +1,6 @@
 import { expect, test } from 'vitest'
 import { defaultRates } from '../../../source/breeding/chances/rates.ts'
-import { countHeats, countServices, ownRates } from '../../../source/breeding/figures/own-rates.ts'
+import { ownRates } from '../../../source/breeding/figures/own-rates.ts'
 import { standingOn } from '../../../source/breeding/standing.ts'
 import {
   type Animal,
@@ -20,11 +20,7 @@ function counted(s: number, ...animals: Animal[]) {
   const numbered = animals.map((one, i) => ({ ...one, record: { ...one.record, number: String(i + 1) } }))
   const book = bookOf(numbered)
   const standings = [...book.animals.values()].map((animal) => standingOn(book, animal, dayAt(s)))
-  return {
-    services: countServices(standings, book),
-    heats: countHeats(standings, book, dayAt(s)),
-    own: ownRates(standings, book, dayAt(s), defaultRates),
-  }
+  return ownRates(standings, book, dayAt(s), defaultRates)
 }
 const calved = calving(-70)
 
@@ -98,7 +94,7 @@ test('no heat counts before its time is over, in weeks without watching, or afte
 })
 
 test('the rates rest on the counts', () => {
-  const { own } = counted(100, cow(calved, service(2), pregnant(35)), cow(calved, heat(3), heat(24)))
+  const own = counted(100, cow(calved, service(2), pregnant(35)), cow(calved, heat(3), heat(24)))
   expect(own.conception.cowConventional.mean).toBeCloseTo((27.5 + 1) / 51, 12)
   expect(own.heats.again + own.heats.notAgain).toBeGreaterThan(0)
   expect(own.heatSeen).not.toBe(0.9)

@@ -1,12 +1,14 @@
 import { expect, test } from 'vitest'
 import { defaultRates } from '../../../source/breeding/chances/rates.ts'
-import { anywhereInCycle, firstHeatAfterCalving, startOf } from '../../../source/breeding/forecast/anchor.ts'
+import { startOf } from '../../../source/breeding/forecast/anchor.ts'
+import type { Anchor } from '../../../source/breeding/forecast/outlook.ts'
 import { cow, seasonOn } from './cow.ts'
 
+const start = (anchor: Anchor, today = 20) => startOf({ ...cow, anchor }, seasonOn(today), defaultRates)
 const sum = (values: readonly number[]): number => values.reduce((a, b) => a + b, 0)
 
 test('first heats after calving: nine in ten around day 38, the rest around day 95', () => {
-  const days = firstHeatAfterCalving(defaultRates)
+  const days = start({ kind: 'calved', day: 0 }).heats
   expect(sum(days)).toBeCloseTo(1, 12)
   expect(days.findIndex((chance) => chance > 0)).toBe(14)
   expect(days).toHaveLength(151)
@@ -15,7 +17,7 @@ test('first heats after calving: nine in ten around day 38, the rest around day 
 })
 
 test('anywhere in the cycle: today one in 22, hardly later than a long cycle', () => {
-  const days = anywhereInCycle(22, defaultRates)
+  const days = start({ kind: 'anywhere', day: 0 }).heats
   expect(sum(days)).toBeCloseTo(1, 12)
   expect(days[0]).toBeCloseTo(1 / 22, 4)
   expect(days[10]).toBeCloseTo(1 / 22, 4)
@@ -24,8 +26,6 @@ test('anywhere in the cycle: today one in 22, hardly later than a long cycle', (
 })
 
 test('each anchor starts where it says', () => {
-  const start = (anchor: Parameters<typeof startOf>[0]['anchor']) =>
-    startOf({ ...cow, anchor }, seasonOn(20), defaultRates)
   expect(start({ kind: 'heat', day: 3 })).toMatchObject({ day: 4, heatsFrom: 3 })
   expect(start({ kind: 'heat', day: 50 })).toMatchObject({ day: 50, heatsFrom: 50, heats: [1] })
   expect(start({ kind: 'heat', day: -9 }).heats).toHaveLength(41)
