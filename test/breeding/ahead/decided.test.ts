@@ -111,6 +111,25 @@ describe('the list of late calvers and empties', () => {
     expect(standing && asUndecided(standing, one, book, season)).toBe(standing)
   })
 
+  test('nothing changes for one that was left to the bull, or of whom nothing was decided', () => {
+    for (const more of [[], [fact('1', 'to-bull', '2026-05-10')]]) {
+      const { book, season, today, standings } = on('2026-05-11', late(...more))
+      const [standing] = standings
+      const one = standing && decidedOf(standing.animal, season, today)
+      expect(isOut(one)).toBe(false)
+      expect(standing && asUndecided(standing, one, book, season)).toBe(standing)
+    }
+  })
+
+  test('who came into the block the day before she was barred is asked about', () => {
+    const came = [
+      fact('1', 'block', '2026-04-25', { block: 'autumn' }),
+      fact('1', 'block', '2026-05-09', { block: 'spring' }),
+      fact('1', 'bar', '2026-05-10'),
+    ]
+    expect(on('2026-05-11', late(...came)).chances.map((one) => one.decided?.fact.kind)).toEqual(['bar'])
+  })
+
   test('found empty at the final check: the other block is named, and what was decided stands with her', () => {
     const empty = cow(
       '3',
@@ -126,6 +145,7 @@ describe('the list of late calvers and empties', () => {
 })
 
 test.each([
+  ['2026-07-02', {}, [undefined, '2026-07-02']],
   ['2026-05-20', {}, ['2026-06-11', '2026-07-02']],
   ['2026-06-11', {}, ['2026-06-11', '2026-07-02']],
   ['2026-06-12', {}, [undefined, '2026-07-02']],
@@ -136,6 +156,11 @@ test.each([
   const { standings, season } = on(day, cow('1', '2026-03-01'))
   const [standing] = standings
   if (standing === undefined) throw new Error('no cow')
+  const withoutBull = { ...season, bullEnd: season.aiEnd }
+  expect(timeLeft({ ...standing, ...more }, withoutBull, 2)).toEqual({
+    lastAi: lastAi && isoDay(lastAi),
+    last: lastAi && isoDay(lastAi),
+  })
   expect(timeLeft({ ...standing, ...more }, season, 2)).toEqual({
     lastAi: lastAi && isoDay(lastAi),
     last: last && isoDay(last),

@@ -80,6 +80,13 @@ describe('the dates of animals', () => {
     ])
   })
 
+  test('named with their block', () => {
+    const book = bookOf([inCalf('1', 0)])
+    const standings = Array.from(book.animals.values(), (animal) => standingOn(book, animal, dayAt(50)))
+    const dates = keyDates(book, standings, dayAt(0), dayAt(300))
+    expect(new Set(dates.map(({ block }) => block))).toEqual(new Set(['spring']))
+  })
+
   test('not of those that left', () => {
     expect(ofAnimals([inCalf('1', 0, left(40)), inCalf('2', 3)], 0, 300)).toEqual([
       'dry-off-group 2026-12-07 1',

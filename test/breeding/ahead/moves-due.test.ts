@@ -39,6 +39,7 @@ test('to the bull: from the last day of AI to his last', () => {
 
 test('it is made once half of those that go are with him, also when it was agreed the day before', () => {
   expect(due(four(put(42)), 41)).toEqual([])
+  expect(due(four(put(43)), 41)).toEqual(['spring in 42: 4'])
   expect(due(four(put(42)), 42)).toEqual([])
   expect(due([numbered(1, put(42)), numbered(2, put(42)), numbered(3), numbered(4)], 50)).toEqual([])
   expect(due([numbered(1, put(42)), numbered(2), numbered(3), numbered(4)], 50)).toEqual(['spring in 42: 3'])
@@ -62,6 +63,11 @@ test('out: from the day after his last on, until none is with him', () => {
   expect(due([numbered(1, put(42)), numbered(2, put(42), fromBull(63))], 63)).toEqual(['spring out 63: 1'])
   expect(due(four(put(42), fromBull(63)), 63)).toEqual([])
   expect(due(four(put(42), left(50)), 63)).toEqual([])
+})
+
+test('a bull of the block is not moved to himself', () => {
+  const bull: Animal = { record: { number: 'B1', sex: 'M', block: 'spring' }, happenings: [] }
+  expect(due([...four(), bull], 42)).toEqual(['spring in 42: 4'])
 })
 
 test('without bull weeks there is no move', () => {

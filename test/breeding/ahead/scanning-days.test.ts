@@ -12,7 +12,9 @@ import {
   empty,
   type Herd,
   heat,
+  left,
   matingStart,
+  on,
   pregnant,
   service,
 } from '../support.ts'
@@ -30,6 +32,7 @@ test('ready 30 days after her service by ultrasound, 42 by hand', () => {
   expect(ready.find((one) => one.day === dayAt(29))).toBeUndefined()
   expect(ready.find((one) => one.day === dayAt(30))?.ready).toBe(1)
   expect(ready.find((one) => one.day === dayAt(35))?.ready).toBe(2)
+  expect(ready.at(-1)?.day).toBe(dayAt(50))
   const byHand = daysFrom(20, [served(1, 0)], 50, { policy: { checkMethod: 'hand' } })
   expect(byHand[0]).toMatchObject({ day: dayAt(42), ready: 1 })
 })
@@ -40,6 +43,7 @@ test('who is in calf, checked empty, seen again or not to be bred is not awaited
     cow({ number: '2' }, calving(-60), service(0), empty(35)),
     cow({ number: '3' }, calving(-60), service(0), heat(21)),
     cow({ number: '4' }, calving(-60), service(0), bar(20)),
+    cow({ number: '5' }, calving(-60), service(0), left(20)),
   ]
   expect(daysFrom(40, animals, 60)).toEqual([])
 })
@@ -61,6 +65,14 @@ test('one working day a week, the first with as many as the week will have; a we
     [76, 7, true],
   ])
   expect(best.every(({ day }) => weekday(day) >= 1 && weekday(day) <= 5)).toBe(true)
+})
+
+test('a week that begins to tell the sires on its Friday has its visit on that Friday, though nobody more is ready', () => {
+  const best = bestScanningDays(daysFrom(31, [served(1, 3)], 110, { matingStart: on(1) }))
+  expect(best.map(({ day, ready, tellsSires }) => [day - matingStart, ready, tellsSires])).toEqual([
+    [33, 1, false],
+    [77, 1, true],
+  ])
 })
 
 test('blocks stand by themselves', () => {

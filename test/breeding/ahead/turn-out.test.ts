@@ -48,6 +48,7 @@ test('who goes with the bull, who is in calf, who is kept from him and why', () 
     numbered('10', calving(-60), left(20)),
     cow({ number: '11', block: 'autumn' }, calving(-60)),
     maiden({ number: '12', born: on(-270) }, bullService(20)),
+    bull('B1', { block: 'spring' }),
   ])
   expect(numbers(move.goes)).toEqual(['1', '2', '7', '8'])
   expect(numbers(move.inCalf)).toEqual(['3'])
@@ -65,6 +66,7 @@ test('a bull works here when he is marked so, or was with a cow in the past 400 
   const animals = [
     bull('B1', { born: on(-1000) }),
     bull('B2', { born: on(42 - 729) }),
+    bull('B7', { born: on(42 - 730) }),
     bull('B3', { ready: undefined }),
     { ...bull('B4'), happenings: [left(10)] },
     bull('B5', { ready: undefined }),
@@ -76,6 +78,7 @@ test('a bull works here when he is marked so, or was with a cow in the past 400 
   ).toEqual([
     ['B1', false],
     ['B2', true],
+    ['B7', false],
     ['B5', false],
   ])
 })
