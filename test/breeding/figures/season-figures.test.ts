@@ -1,43 +1,20 @@
 import { expect, test } from 'vitest'
 import {
   type Animal,
-  bar,
-  block,
   bullService,
   calving,
   cow,
   empty,
-  fromBull,
   heat,
-  left,
   loss,
-  maiden,
   on,
   pregnant,
   service,
-  withBull,
 } from '../support.ts'
-import { figuresAt, told } from './herd.ts'
+import { figuresAt, thirteen, told } from './herd.ts'
 
 const calved = calving(-70)
-const sexed = { straw: 'sexed', sire: 'S2', inseminator: 'OB', session: 'evening' }
-
-/** Nine of the cohort and four that are not of it. */
-const herd: readonly Animal[] = [
-  cow(calved, service(2), pregnant(40)),
-  cow(calved, service(5, sexed), service(26), pregnant(70, { foetalAge: 44 })),
-  cow(calved, service(9), service(30), withBull(42), fromBull(63), pregnant(110, { foetalAge: 60 })),
-  cow(calved, service(12), heat(33), withBull(42), fromBull(63), empty(110)),
-  cow(calved, service(19), left(25)),
-  cow(calving(-10), service(34), pregnant(75, { serviceDate: on(34) })),
-  maiden({ born: on(-450) }, service(1, sexed), pregnant(40)),
-  cow(calved, bar(10)),
-  cow(calving(-400), service(-270), pregnant(-230), calving(12)),
-  cow(calved, bar(-3)),
-  cow(calved, left(-2)),
-  maiden({ born: on(-200) }),
-  cow(calved, block(-30, 'autumn')),
-]
+const herd = thirteen
 
 test('the cohort is fixed at the mating start', () => {
   expect([-5, 0, 20, 60, 140].map((s) => figuresAt(s, herd).cohort)).toEqual([11, 9, 9, 9, 9])
