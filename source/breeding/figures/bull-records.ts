@@ -69,7 +69,7 @@ export function bullRecords(
 function chanceOfReturn({ service, standing }: ServiceResult, rates: Rates): number {
   const { byDay } = returnsOf(service, rates)
   const days = Math.min(standing.today - service.day - 1, byDay.length - 1)
-  return (1 - conceptionOfService(service, rates)) * (byDay[Math.max(0, days)] ?? 0)
+  return (1 - conceptionOfService(service, rates)) * (byDay[days] as number)
 }
 
 function atLeast(count: number, chances: readonly number[]): number {

@@ -6,7 +6,7 @@ import type { Day } from '../day.ts'
 import { isForecast } from '../forecast/outlook-of.ts'
 import { CLOSING_DAYS, dayOfSeason, PRE_MATING, type Season, seasonDay } from '../season.ts'
 import { type Standing, standingOn } from '../standing.ts'
-import { finished, type Steps } from '../steps.ts'
+import { finished, mapInSteps, type Steps } from '../steps.ts'
 import { type ServiceResult, serviceResults } from './service-results.ts'
 
 export interface Member {
@@ -52,9 +52,6 @@ export const cohortOf = (
   today: Day,
 ): Member[] => finished(cohortInSteps(book, season, standings, today))
 
-/** Animals a step. */
-const A_STEP = 32
-
 /** The same in steps of a few animals each. */
 export function* cohortInSteps(
   book: HerdBook,
@@ -63,15 +60,13 @@ export function* cohortInSteps(
   today: Day,
 ): Steps<Member[]> {
   const closed = dayOfSeason(season, season.bullEnd + CLOSING_DAYS)
-  const members: Member[] = []
-  for (const [index, now] of standings.entries()) {
-    if (index % A_STEP === A_STEP - 1) yield
+  const found = yield* mapInSteps(standings, (now): readonly Member[] => {
     const { animal } = now
     const at = (day: Day): Standing => (day < today ? standingOn(book, animal, day) : now)
     const then = at(season.matingStart)
-    if (!isForecast({ ...then, ready: true }, season)) continue
+    if (!isForecast({ ...then, ready: true }, season)) return []
     const services = servicesIn(now, book, season)
-    if (wasReady(then, services)) members.push({ animal, then, now, end: at(closed), services })
-  }
-  return members
+    return wasReady(then, services) ? [{ animal, then, now, end: at(closed), services }] : []
+  })
+  return found.flat()
 }

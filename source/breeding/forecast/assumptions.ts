@@ -34,7 +34,11 @@ export interface Assumption {
  * @param rates that it was made with, @param policy how often and how soon an animal is served again
  * @example assumptionsOf(forecast, rates, book.policy)[0] // { code: 'conception-own', values: { rate: 0.567, services: 302 } }
  */
-export function assumptionsOf(forecast: BlockForecast, rates: Rates, policy: Policy): readonly Assumption[] {
+export function assumptionsOf(
+  forecast: Pick<BlockForecast, 'own' | 'bulls' | 'animals' | 'lastAiDay' | 'lastBullDay'>,
+  rates: Rates,
+  policy: Pick<Policy, 'chances' | 'watchFrom'>,
+): readonly Assumption[] {
   const { chances, watchFrom } = policy
   const { own, bulls, animals } = forecast
   const { held, failed, mean } = own.conception.cowConventional

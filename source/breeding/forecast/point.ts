@@ -28,14 +28,12 @@ export interface Point {
 }
 
 /**
- * The last day of each week of a season, and its last day.
+ * The last day of each week of a season.
  *
  * @example weekEnds({ ...season, lastBullDay: 20 }) // [6, 13, 20]
  */
-export const weekEnds = ({ lastBullDay }: SeasonDays): number[] => {
-  const days = Array.from({ length: Math.floor((lastBullDay + 1) / 7) }, (_, week) => 7 * week + 6)
-  return days.at(-1) === lastBullDay ? days : [...days, lastBullDay]
-}
+export const weekEnds = ({ lastBullDay }: SeasonDays): number[] =>
+  Array.from({ length: (lastBullDay + 1) / 7 }, (_, week) => 7 * week + 6)
 
 /** Share of pregnancies that come to their term. */
 function toTerm({ losses }: Rates): (gestation: number) => number {

@@ -119,8 +119,8 @@ test('who went to another block is asked about as she was, and so is who was bar
 test.each([
   ['a season of another block that begins later', [{ block: 'autumn', matingStart: on(200) }], 'autumn 200'],
   ['a later season of this block', [{ block: 'spring', matingStart: on(365) }], undefined],
-  ['one that began before', [{ block: 'autumn', matingStart: on(-20) }], undefined],
-  ['one that begins on the same day', [{ block: 'autumn', matingStart: on(0) }], undefined],
+  ['one that began before', [{ block: 'autumn', matingStart: on(-20), bullWeeks: 9 }], undefined],
+  ['one that begins on the same day', [{ block: 'autumn', matingStart: on(0), bullWeeks: 5 }], undefined],
   [
     'the first of two',
     [

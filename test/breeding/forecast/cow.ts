@@ -37,3 +37,12 @@ export const plainRates = (heatSeen: number, conception: number): Rates => ({
 /** Straws by season day: one kind until day 20, conventional until day 34, beef in the last week. */
 export const planFrom = (first: StrawKind): StrawKind[] =>
   Array.from({ length: 42 }, (_, day) => (day >= 35 ? 'beef' : day <= 20 ? first : 'conventional'))
+
+/** Cows by conventional and sexed straws; of three one has calved lately, the others have been seen on heat. */
+export const herdOf = (size: number): AnimalOutlook[] =>
+  Array.from({ length: size }, (_, i) => ({
+    ...cow,
+    straws: [planFrom('sexed'), planFrom('conventional')],
+    anchor: i % 3 === 0 ? { kind: 'calved', day: -(i % 50) } : { kind: 'heat', day: -(i % 18) - 1 },
+    earliestDay: i % 3 === 0 ? Math.max(0, 42 - (i % 50)) : 0,
+  }))
