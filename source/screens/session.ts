@@ -6,7 +6,6 @@
 import { openBook } from '../breeding/book.ts'
 import type { Fact, NewFact } from '../breeding/facts.ts'
 import type { Outcome, Problem } from '../breeding/problem.ts'
-import type { Steps } from '../breeding/steps.ts'
 import { act } from '../morning/act.ts'
 import type { Action } from '../morning/action.ts'
 import { type Desk, openDesk } from '../morning/desk.ts'
@@ -15,13 +14,12 @@ import type { Now } from '../morning/now.ts'
 import { rowAt } from '../morning/page.ts'
 import { reckoningOf } from '../morning/reckoning.ts'
 import type { Ask, Leave } from '../morning/step.ts'
-import type { Reckoning } from '../morning/to-reckon.ts'
 import { sentence } from '../words/index.ts'
 import { type Herd, logOf, sameFacts, savingOf } from './herd.ts'
 import type { KeyName } from './input/split.ts'
 import { bindingOf, meaningOf, type View } from './keys.ts'
-
-export type { Herd, HerdState } from './herd.ts'
+import { Reckoner } from './reckoner.ts'
+import { Sent } from './sent.ts'
 
 /** What a session is given from outside. */
 interface Setup {
@@ -45,12 +43,13 @@ const LOOK_EVERY = 2000
 export class Session {
   readonly #setup: Setup
   readonly #listeners = new Set<() => void>()
-  /** Facts that were recorded here and that the herd has not shown in its state yet. */
-  #sent: readonly Fact[] = []
+  readonly #sent = new Sent()
+  readonly #reckoner = new Reckoner(() => {
+    this.#do({ do: 'reckoned' })
+    this.#tell()
+  })
   #desk: Desk
   #trying = false
-  #reckoning: (Reckoning & { readonly steps: Steps<void> }) | undefined
-  #nextStep: NodeJS.Immediate | undefined
   #settling: NodeJS.Timeout | undefined
   #ends: (() => void)[] = []
   #leave: (how: Leave) => void = () => {}
@@ -94,12 +93,12 @@ export class Session {
     clearTimeout(this.#settling)
     for (const end of this.#ends) end()
     this.#ends = []
-    clearImmediate(this.#nextStep)
+    this.#reckoner.stop()
   }
 
   /** Something that the screen shown needs is still being reckoned. */
   get reckons(): boolean {
-    return this.#reckoning !== undefined
+    return this.#reckoner.reckons
   }
 
   /** Looks at the clock once. */
@@ -167,13 +166,13 @@ export class Session {
       return
     }
     const facts = stamp(newFacts, this.#desk.by)
-    this.#sent = [...this.#sent, ...facts]
+    this.#sent.add(facts)
     this.#do({ do: 'recorded', facts })
     const withIds = newFacts.map((fact, index): NewFact => ({ ...fact, id: facts[index]?.id ?? '' }))
     void herd.record(withIds, this.#desk.by).then((outcome) => {
       const { unsaved } = herd.state
       const kept = new Set(unsaved.map((fact) => fact.id))
-      this.#sent = this.#sent.filter((fact) => !facts.includes(fact))
+      this.#sent.answered(facts)
       if (!outcome.ok && !facts.some((fact) => kept.has(fact.id))) this.#refused(outcome.problems)
       this.#herdChanged()
     })
@@ -185,24 +184,6 @@ export class Session {
     void this.#setup.herd.retry().finally(() => {
       this.#trying = false
     })
-  }
-
-  /** What the screen needs and does not know yet is reckoned one step at a time; keys come in between two of them. */
-  #reckonFurther(): void {
-    const wanted = reckoningOf(this.#desk)
-    const same = wanted?.book === this.#reckoning?.book && wanted?.name === this.#reckoning?.name
-    if (!same) this.#reckoning = wanted && { ...wanted, steps: wanted.begin() }
-    if (this.#reckoning !== undefined) this.#nextStep ??= setImmediate(this.#reckonStep)
-  }
-
-  #reckonStep = (): void => {
-    this.#nextStep = undefined
-    if (this.#reckoning?.steps.next().done === false) this.#nextStep = setImmediate(this.#reckonStep)
-    else if (this.#reckoning !== undefined) {
-      this.#reckoning = undefined
-      this.#do({ do: 'reckoned' })
-      this.#tell()
-    }
   }
 
   #ask(ask: Ask): void {
@@ -217,19 +198,15 @@ export class Session {
   /** The herd did not take the facts at all: the desk goes back to what the herd has. */
   #refused(problems: readonly Problem[]): void {
     const why = problems.map(sentence).join(' ')
-    this.#do({ do: 'changed-elsewhere', log: [...logOf(this.#setup.herd.state), ...this.#sent] })
+    this.#do({ do: 'changed-elsewhere', log: this.#sent.behind(logOf(this.#setup.herd.state)) })
     this.#desk = { ...this.#desk, said: { tone: 'why', code: 'refused', values: { sentence: why } } }
   }
 
   /** The herd has been saved, or has taken in what another program recorded. */
   #herdChanged(): void {
     const log = logOf(this.#setup.herd.state)
-    if (this.#sent.length > 0) {
-      const sent = new Set(this.#sent.map((fact) => fact.id))
-      const arrived = new Set(log.flatMap((fact) => (sent.has(fact.id) ? [fact.id] : [])))
-      this.#sent = this.#sent.filter((fact) => !arrived.has(fact.id))
-    }
-    const all = this.#sent.length === 0 ? log : [...log, ...this.#sent]
+    this.#sent.arrived(log)
+    const all = this.#sent.behind(log)
     this.#do(
       sameFacts(all, this.#desk.log) ? { do: 'same-facts', log: all } : { do: 'changed-elsewhere', log: all },
     )
@@ -238,13 +215,13 @@ export class Session {
   }
 
   #saving(): Action {
-    return { do: 'saving', saving: savingOf(this.#setup.herd.state, this.#sent.length) }
+    return { do: 'saving', saving: savingOf(this.#setup.herd.state, this.#sent.count) }
   }
 
   #tell(): void {
     this.#do(this.#saving())
     for (const listener of this.#listeners) listener()
-    this.#reckonFurther()
+    this.#reckoner.want(reckoningOf(this.#desk))
   }
 }
 

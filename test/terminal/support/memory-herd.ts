@@ -2,7 +2,7 @@
 import type { Fact, NewFact } from '../../../source/breeding/facts.ts'
 import type { Outcome, Problem } from '../../../source/breeding/problem.ts'
 import { asFacts } from '../../../source/herd/recording.ts'
-import type { Herd, HerdState } from '../../../source/screens/session.ts'
+import type { Herd, HerdState } from '../../../source/screens/herd.ts'
 
 export class MemoryHerd implements Herd {
   state: HerdState
