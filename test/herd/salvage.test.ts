@@ -35,6 +35,10 @@ test('a line that is cut, glued to another or not all text is left out', async (
   expect(await read([line(one).replace('one', 'Ünö')])).toEqual(['Ünö'])
 })
 
+test('what is JSON and yet no fact is left out', async () => {
+  expect(await read(['null', '7', '[]', '{}', '{"id":7}', line(one)])).toEqual(['one'])
+})
+
 test('a fact that stands there twice is read once, and one that the copy has is not read again', async () => {
   expect(await read([line(one), line(one), line(copy.facts[2])])).toEqual(['one'])
   const all = await readableFacts(Buffer.from([copy.facts[2], one].map(line).join('\n')), copy)

@@ -66,6 +66,7 @@ test('a fact that says something else under the same id is refused by its name',
 test('facts begin with earlier ones where the first and the last of those stand in their places', () => {
   expect(beginsWith([a, b, c], [a, b])).toBe(true)
   expect(beginsWith([a, b], [a, b])).toBe(true)
+  expect(beginsWith([a, b, c, d], [a, b, c])).toBe(true)
   expect(beginsWith([a], [])).toBe(true)
   expect(beginsWith([], [])).toBe(true)
   expect(beginsWith([a], [a, b])).toBe(false)

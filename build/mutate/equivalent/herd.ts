@@ -76,6 +76,21 @@ export const ofHerd: readonly Equivalent[] = [
     becomes: becomes as string[],
     why: 'what is remembered only saves time',
   })),
+  ...[
+    ["bytes.toString('latin1', «0», 256),", ['(-1)']],
+    ["bytes.toString('latin1', 0, «256»),", ['257', '(255)']],
+  ].map(([at, becomes]) => ({
+    file: herd('salvage'),
+    at: at as string,
+    becomes: becomes as string[],
+    why: 'the revision stands among the first 60 characters',
+  })),
+  {
+    file: herd('salvage'),
+    at: '«return undefined»',
+    becomes: [''],
+    why: 'the end of a function gives nothing by itself',
+  },
   {
     file: herd('migrations'),
     at: 'const step = «steps.find((each) => each.from === from)»',
