@@ -9,6 +9,7 @@ import { readDisk } from './store/disk.ts'
 import { type Environment, thisComputer } from './store/environment.ts'
 import { withLock } from './store/locking.ts'
 import { locate } from './store/paths.ts'
+import { refuseReadOnly } from './store/permission.ts'
 import { dateInZone, zoneOf } from './zone.ts'
 
 /** What was taken over. */
@@ -31,6 +32,7 @@ export const acceptEdits = (
 ): Promise<Outcome<AcceptedEdits>> =>
   asOutcome(async () => {
     const paths = await locate(world, path)
+    await refuseReadOnly(world, paths, path)
     return withLock(world, paths, async () => {
       const disk = await readDisk(world, paths.file, path)
       if (!disk.edited) throw new Refusal(fault('herd-unedited', path))

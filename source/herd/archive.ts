@@ -16,9 +16,9 @@ import { keepArchive } from './store/backups.ts'
 import { commit, keepCopies } from './store/commit.ts'
 import { type Disk, readDisk } from './store/disk.ts'
 import { type Environment, thisComputer } from './store/environment.ts'
-import { attempt } from './store/failure.ts'
 import { withLock } from './store/locking.ts'
 import { locate, type Paths } from './store/paths.ts'
+import { refuseReadOnly } from './store/permission.ts'
 import { dateInZone, zoneOf } from './zone.ts'
 
 /** What can be archived, or was. */
@@ -55,8 +55,7 @@ export const archiveHerdFile = (
 ): Promise<Outcome<Archived>> =>
   asOutcome(async () => {
     const paths = await locate(world, path)
-    await attempt(path, () => world.files.mayWrite(paths.file))
-    await attempt(paths.folder, () => world.files.mayWrite(paths.folder))
+    await refuseReadOnly(world, paths, path)
     return withLock(world, paths, async () => {
       const disk = await readDisk(world, paths.file, path)
       if (disk.edited) throw new Refusal(fault('herd-edited', path))

@@ -8,6 +8,7 @@ import { readDisk } from './store/disk.ts'
 import { type Environment, thisComputer } from './store/environment.ts'
 import { withLock } from './store/locking.ts'
 import { locate } from './store/paths.ts'
+import { refuseReadOnly } from './store/permission.ts'
 import { missingFrom } from './union.ts'
 
 /** What a merge brought. */
@@ -34,6 +35,7 @@ export const mergeFiles = (
   asOutcome(async () => {
     const paths = await locate(world, path)
     const { file } = await locate(world, other)
+    await refuseReadOnly(world, paths, path)
     return withLock(world, paths, async () => {
       const disk = await readDisk(world, paths.file, path)
       const copy = await readDisk(world, file, other)

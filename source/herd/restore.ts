@@ -12,6 +12,7 @@ import { readBytes, readDisk } from './store/disk.ts'
 import { type Environment, thisComputer } from './store/environment.ts'
 import { withLock } from './store/locking.ts'
 import { locate, type Paths } from './store/paths.ts'
+import { refuseReadOnly } from './store/permission.ts'
 import { exists } from './store/write.ts'
 import { dateInZone, zoneOf } from './zone.ts'
 
@@ -52,7 +53,9 @@ export const restoreHerdFile = (
   asOutcome(async () => {
     const paths = await locate(world, path)
     return withLock(world, paths, async () => {
-      const present = (await exists(world, paths.file)) ? await readBytes(world, paths.file, path) : undefined
+      const isThere = await exists(world, paths.file)
+      if (isThere) await refuseReadOnly(world, paths, path)
+      const present = isThere ? await readBytes(world, paths.file, path) : undefined
       const copy = from === undefined ? await newestWhole(world, paths) : await wholeCopy(world, from)
       if (present !== undefined) await refuseGood(present.bytes, path, copy.herd, from !== undefined)
       const bytes = present?.bytes ?? Buffer.alloc(0)

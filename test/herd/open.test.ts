@@ -1,13 +1,17 @@
 /** Opening, making, merging and restoring: what is told, and which revision comes of it. */
 import { expect, test } from 'vitest'
 import type { NewFact } from '../../source/breeding/facts.ts'
+import type { Outcome } from '../../source/breeding/problem.ts'
 import { acceptEdits } from '../../source/herd/accept-edits.ts'
+import { archiveHerdFile } from '../../source/herd/archive.ts'
 import { createHerdFile } from '../../source/herd/create.ts'
 import { mergeFiles } from '../../source/herd/merge-files.ts'
 import { openHerdFile } from '../../source/herd/open.ts'
 import { asFacts } from '../../source/herd/recording.ts'
 import { backupsOf, restoreHerdFile } from '../../source/herd/restore.ts'
 import { DurableFile } from '../../source/herd/store/adapter.ts'
+import type { Environment } from '../../source/herd/store/environment.ts'
+import type { Files } from '../../source/herd/store/files.ts'
 import { pathsOf } from '../../source/herd/store/paths.ts'
 import { codes, factsIn, good, herdPath, note, notesIn, smallHerd, soundFile } from './support/herds.ts'
 import { type Call, intercept } from './support/intercept.ts'
@@ -150,6 +154,45 @@ test('notices of a save come with what was merged, and a failed day copy with th
     'folder-sync-unsupported',
   ])
 })
+
+/** Everything that writes to a herd file that is there. */
+const writing: Readonly<Record<string, (world: Environment) => Promise<Outcome<unknown>>>> = {
+  'a record': async (world) => {
+    const herd = good(await openHerdFile(herdPath, { ...world, files: wholeDisk(world) }))
+    return herd.record([note('one')])
+  },
+  'a merge': (world) => mergeFiles(herdPath, stick, world),
+  'accepted edits': (world) => acceptEdits(herdPath, world),
+  'a copy in its place': (world) => restoreHerdFile(herdPath, stick, world),
+  'a closing of old seasons': (world) => archiveHerdFile(herdPath, 'MK', world),
+}
+/** The files of a computer, on which the herd may first be written. */
+function wholeDisk(world: Environment): Files {
+  let asked = 0
+  const mayWrite = async (path: string): Promise<void> => {
+    asked += 1
+    if (asked > 2) await world.files.mayWrite(path)
+  }
+  return { ...world.files, mayWrite }
+}
+
+for (const [name, write] of Object.entries(writing)) {
+  test(`a herd file or folder that may not be written is left as it is by ${name}`, async () => {
+    const bytes = await soundFile(start)
+    for (const closed of [herdPath, '/farm']) {
+      const files = filesWith({ [herdPath]: bytes, [stick]: await soundFile([...start, note('there')]) })
+      const told = intercept(files, (call, path) => {
+        if (call === 'mayWrite' && path === closed) throw systemError('EACCES')
+      })
+      expect(await write(memoryWorld({ files: told }))).toMatchObject({
+        ok: false,
+        problems: [{ code: 'no-permission', path: closed }],
+      })
+      expect(files.paths().sort()).toEqual([herdPath, stick])
+      expect(files.peek(herdPath)).toBe(bytes)
+    }
+  })
+}
 
 test('edits that are accepted are the next revision of the same herd, with its permissions', async () => {
   const files = filesWith({})

@@ -11,6 +11,7 @@ import { attempt } from './failure.ts'
 import type { Stamp } from './files.ts'
 import { withLock } from './locking.ts'
 import type { Paths } from './paths.ts'
+import { refuseReadOnly } from './permission.ts'
 
 /**
  * Carries a herd to and from its file for lowdb, durably: `write` resolves when the facts are on the disk itself.
@@ -81,9 +82,7 @@ export class DurableFile implements Adapter<HerdFile> {
    * @throws Refusal where nothing was saved
    */
   async write(wanted: HerdFile): Promise<void> {
-    const { files } = this.#world
-    await attempt(this.#path, () => files.mayWrite(this.#paths.file)).catch(vanished)
-    await attempt(this.#paths.folder, () => files.mayWrite(this.#paths.folder))
+    await refuseReadOnly(this.#world, this.#paths, this.#path).catch(vanished)
     await withLock(this.#world, this.#paths, () => this.#save(wanted))
   }
 

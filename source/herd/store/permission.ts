@@ -1,6 +1,6 @@
 import { notice, type Problem } from '../../breeding/problem.ts'
 import type { Environment } from './environment.ts'
-import { failure } from './failure.ts'
+import { attempt, failure } from './failure.ts'
 import type { Paths } from './paths.ts'
 
 /**
@@ -21,4 +21,15 @@ export async function whyReadOnly(
   } catch (error) {
     return [notice('herd-read-only', path, { reason: failure(error, path).code })]
   }
+}
+
+/**
+ * Asked before anything is written: putting a new file in the place of one does not ask whether that may be written.
+ *
+ * @param path the name the user gave, for the problem
+ * @throws Refusal where the file or its folder may not be written, or is not there
+ */
+export async function refuseReadOnly(world: Environment, paths: Paths, path: string): Promise<void> {
+  await attempt(path, () => world.files.mayWrite(paths.file))
+  await attempt(paths.folder, () => world.files.mayWrite(paths.folder))
 }
