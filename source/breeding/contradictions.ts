@@ -1,6 +1,6 @@
 /** Facts about an animal that cannot all be right. They are shown until corrected; the herd works as usual. */
 import { animalNamed, type Happening, type HerdBook } from './book.ts'
-import { isSeen } from './cycle.ts'
+import { type Calving, isSeen } from './cycle.ts'
 import { dayIso, isoDay } from './day.ts'
 import type { FactKind } from './facts.ts'
 import { notice, type Problem } from './problem.ts'
@@ -34,13 +34,13 @@ export function contradictionsOf(book: HerdBook, standing: Standing): readonly P
   const found = (code: string, values?: Problem['values']): void => {
     problems.push(notice(code, '', values, animal.number))
   }
-  for (let i = 1; i < calvings.length; i += 1) {
-    const before = calvings[i - 1]
-    const after = calvings[i]
-    if (before === undefined || after === undefined) continue
-    const days = after.day - before.lastDay
-    if (days < CALVINGS_APART)
+  let before: Calving | undefined
+  for (const after of calvings) {
+    if (before !== undefined && after.day - before.lastDay < CALVINGS_APART) {
+      const days = after.day - before.lastDay
       found('calvings-too-close', { first: dayIso(before.day), second: dayIso(after.day), days })
+    }
+    before = after
   }
   const first = calvings[0]
   if (first !== undefined && animal.born !== undefined && first.day - animal.born < YOUNGEST_CALVING) {

@@ -49,6 +49,13 @@ describe('calvings 2-199 days apart', () => {
     expect(found(10, cow(calving(-201), calving(-200), calving(0)))).toEqual([])
   })
 
+  test('each with the one before it', () => {
+    expect(found(10, cow(calving(-600), calving(-300), calving(-101)))).toEqual([
+      'calvings-too-close 2025-07-05 2026-01-20 199',
+    ])
+    expect(found(10, cow(calving(-600), calving(-500), calving(-301)))).toHaveLength(2)
+  })
+
   test('one of today counts, one of tomorrow does not', () => {
     expect(found(-1, cow(calving(-60), calving(0)))).toEqual([])
     expect(found(0, cow(calving(-60), calving(0)))).toHaveLength(1)
