@@ -33,6 +33,7 @@ test('a result counts for the service that was old enough, the newest check firs
     'empty 29: none',
   ])
   expect(told(service(0), empty(30))).toEqual(['empty 30: 0'])
+  expect(told(service(30), empty(30))).toEqual(['empty 30: none'])
   expect(told(service(0), service(21), unsure(40))).toEqual(['unsure 40: 0'])
 })
 

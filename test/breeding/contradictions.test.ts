@@ -92,6 +92,10 @@ describe('birth', () => {
       `fact-before-birth heat ${on(-11)} ${on(-10)}`,
     ])
     expect(found(5, maiden({ born: on(-11) }, heat(-11)))).toEqual([])
+    expect(found(5, maiden({ born: on(-11) }, heat(-12), heat(-11)))).toEqual([
+      `fact-before-birth heat ${on(-12)} ${on(-11)}`,
+    ])
+    expect(found(5, maiden({ born: on(-11) }))).toEqual([])
   })
 
   test.each([

@@ -69,6 +69,18 @@ export const ofBreeding: readonly Equivalent[] = [
     why: 'how often the work rests changes nothing that comes of it',
   },
   {
+    file: breeding('contradictions'),
+    at: 'const early = first !== undefined && animal.born !== undefined && «first.day < animal.born»',
+    becomes: ['(first.day) <= (animal.born)'],
+    why: 'each fact is held against her birth again',
+  },
+  {
+    file: breeding('contradictions'),
+    at: 'if (leftOn === undefined && female && !early) «return []»',
+    becomes: [''],
+    why: 'a quick way: none of her facts would be out of place',
+  },
+  {
     file: breeding('cycle'),
     at: 'return calves >= 2 || calving.facts.some((fact) => (fact.ease ?? «1») >= 4 || (fact.dead ?? 0) > 0)',
     becomes: ['2', '(0)'],
