@@ -1,4 +1,5 @@
 import { describe, expect, test } from 'vitest'
+import { DUE_BAND } from '../../source/breeding/gestation.ts'
 import {
   type Animal,
   calving,
@@ -60,6 +61,10 @@ describe('due: conception and gestation', () => {
   test('unknown where no service fits', () => {
     expect(due(cow(calving(-60), pregnant(35)), { bullWeeks: 0 })).toBeNaN()
   })
+})
+
+test('19 of 20 calve within ten days of the day: two standard deviations of five days', () => {
+  expect(DUE_BAND).toBe(2 * 5)
 })
 
 describe('dry off: 60 days before due, 84 in the first lactation or when thin', () => {

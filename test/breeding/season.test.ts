@@ -1,6 +1,7 @@
 import { describe, expect, test } from 'vitest'
 import { blocksOn } from '../../source/breeding/blocks.ts'
 import { dayIso } from '../../source/breeding/day.ts'
+import { SIX_WEEKS } from '../../source/breeding/season.ts'
 import {
   block,
   bookOf,
@@ -46,6 +47,10 @@ describe('phases and the last day of each', () => {
     expect([b + 1, b + 42, b + 84].map(at)).toEqual(Array(3).fill(`closing ${b + 84}`))
     expect(at(b + 85)).toBe('closed -')
   })
+})
+
+test('six weeks are the season days 0 to 41', () => {
+  expect(SIX_WEEKS + 1).toBe(6 * 7)
 })
 
 describe('the season of a block: the last whose s -35 has come, else the first to come', () => {

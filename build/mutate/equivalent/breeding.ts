@@ -163,4 +163,10 @@ export const ofBreeding: readonly Equivalent[] = [
     becomes: ['(day) >= (opened)'],
     why: 'the same day either way',
   },
+  {
+    file: breeding('standing'),
+    at: 'dryOff: due === undefined ? undefined : dryOffDay(due, parity, (condition ?? «5») < 3, book.policy),',
+    becomes: ['6', '(4)'],
+    why: 'an animal without a score is not thin',
+  },
 ]
