@@ -11,6 +11,7 @@ import {
   loss,
   maiden,
   matingStart,
+  onset,
   pregnant,
   rowAt,
   service,
@@ -53,6 +54,25 @@ describe('records at most one day apart are one heat, dated by the first sure on
     ['told in another order', cow(heat(4), suspect(3)), ['4 sure']],
   ])('%s', (_, one, expected) => {
     expect(heatsOf(one, 20)).toEqual(expected)
+  })
+
+  test('how it was seen is told by its first sure record; of a service nobody tells how', () => {
+    const how = (...told: ReturnType<typeof heat>[]) =>
+      standingAt(20, cow(...told)).heats.map((one) => one.how)
+    expect(how(suspect(3))).toEqual(['paint'])
+    expect(how(suspect(3), onset(4), heat(5))).toEqual(['activity'])
+    expect(how(onset(3), heat(4))).toEqual(['activity'])
+    expect(how(suspect(3), service(4))).toEqual(['paint'])
+    expect(how(suspect(3), suspect(4), service(5))).toEqual([undefined])
+    expect(how(service(3))).toEqual([undefined])
+  })
+
+  test('the services of a heat are one of those of the cycle', () => {
+    const { services } = standingAt(20, cow(service(0), bullService(4), service(5), service(6)))
+    expect(services.map((one) => [one.day - matingStart, one.facts.length])).toEqual([
+      [0, 1],
+      [6, 3],
+    ])
   })
 
   test('the sire is that of the last AI among the services of a heat', () => {

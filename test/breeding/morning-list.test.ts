@@ -44,6 +44,21 @@ describe('animals that wait for a scanning visit are counted by block and visit'
   })
 })
 
+test('who is to be served has a straw of those in store, the others none', () => {
+  const counted = { kind: 'stock-take', date: on(0), sire: 'S1', straw: 'conventional', count: 9 } as const
+  const herd = [
+    cow({ number: '1' }, fresh, heat(30)),
+    cow({ number: '2' }, fresh, service(2), heat(30)),
+    cow({ number: '3' }, fresh, service(10)),
+  ]
+  const rows = listAt(30, herd, { extra: [counted] }).rows
+  expect(rows.map(({ section, straw }) => [section, straw])).toEqual([
+    ['serve', { sire: 'S1', straw: 'conventional' }],
+    ['second-service', { sire: 'S1', straw: 'conventional' }],
+    ['repeat-heat-watch', undefined],
+  ])
+})
+
 test('rows by section, in screen order, without the sections that hold none', () => {
   const herd = [
     cow({ number: '1' }, fresh, heat(30)),

@@ -152,12 +152,13 @@ describe('rows of a section', () => {
   test('to serve: by milking, then the earlier heat', () => {
     const rows = [
       row('5', { session: 'morning', moment: -900 }),
+      row('7', { session: 'morning', moment: 100 }),
       row('4', { session: 'morning', moment: 300 }),
       row('3', { session: 'evening', moment: -900 }),
       row('2', { session: 'next-morning' }),
       row('1', { session: 'next-evening' }),
     ]
-    expect(inOrder(...rows)).toBe('5 4 3 2 1')
+    expect(inOrder(...rows)).toBe('5 7 4 3 2 1')
   })
 
   test('the watch: a chance that is not known comes last', () => {

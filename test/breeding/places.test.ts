@@ -3,7 +3,7 @@ import { openBook } from '../../source/breeding/book.ts'
 import { withFacts } from '../../source/breeding/book-with.ts'
 import type { Fact } from '../../source/breeding/facts.ts'
 import { placesOn } from '../../source/breeding/places.ts'
-import { calving, cow, dayAt, factsOf, type Happening, heat, on, service } from './support.ts'
+import { bookOf, calving, cow, dayAt, factsOf, type Happening, heat, on, service } from './support.ts'
 
 const animals = [
   cow({ number: '1' }, calving(-60), heat(9)),
@@ -50,4 +50,23 @@ test('the record of an animal changed: none is kept', () => {
 
 test('on another day none is kept', () => {
   expect(kept(heat(10), 'animal-2', dayAt(11))).toEqual([false, false, false])
+})
+
+test('what contradicts itself is to be taken care of, be it one thing alone', () => {
+  const reasons = (...happenings: Happening[]) =>
+    placesOn(bookOf(cow(...happenings)), today).each.map(({ takeCare }) => takeCare?.reasons)
+  expect(reasons(calving(-60))).toEqual([undefined])
+  expect(reasons(calving(-60), calving(-30))).toEqual([['contradiction']])
+})
+
+test('a check that waits for a visit leaves her to the sections after it', () => {
+  const placed = (s: number) =>
+    placesOn(bookOf(cow(calving(-60), service(0)), { scans: [60] }), dayAt(s)).each.map(
+      ({ further, visit }) => [further?.section, visit?.visit],
+    )
+  expect([placed(35), placed(50), placed(60)]).toEqual([
+    [[undefined, dayAt(60)]],
+    [['sweep-bull', dayAt(60)]],
+    [['pregnancy-check', undefined]],
+  ])
 })

@@ -146,6 +146,12 @@ export const ofBreeding: readonly Equivalent[] = [
     why: 'only the sign of a comparison counts',
   })),
   {
+    file: breeding('order'),
+    at: '«return 0»',
+    becomes: [''],
+    why: 'nothing orders no more than 0 does',
+  },
+  {
     file: breeding('pregnancy'),
     at: 'const named = «services.find((service) => service.facts.some((fact) => fact.date === serviceDate))»',
     becomes: ['services.findLast((service) => service.facts.some((fact) => fact.date === serviceDate))'],
@@ -163,6 +169,38 @@ export const ofBreeding: readonly Equivalent[] = [
     becomes: ['(day) >= (opened)'],
     why: 'the same day either way',
   },
+  {
+    file: breeding('morning-list'),
+    at: 'const placeOf = (block: string): number => order.get(block) ?? «0»',
+    becomes: ['1', '(-1)'],
+    why: 'a visit is planned for a block that is shown',
+  },
+  ...['if (found !== undefined) «return found»', '«byBlock.set(standing.block, watched)»'].map((at) => ({
+    file: breeding('row-maker'),
+    at,
+    becomes: [''],
+    why: 'what is not kept is worked out again',
+  })),
+  {
+    file: breeding('row-maker'),
+    at: '«return undefined»',
+    becomes: [''],
+    why: 'the end of a function gives nothing by itself',
+  },
+  {
+    file: breeding('row-maker'),
+    at: 'latestHeat === undefined ? «0» : (latestHeat.day - today) * 1440 + latestHeat.minute',
+    becomes: ['1', '(-1)'],
+    why: 'who is served on a heat has one',
+  },
+  ...['if (service === undefined) «return undefined»', 'if (heat === undefined) «return undefined»'].map(
+    (at) => ({
+      file: breeding('row-maker'),
+      at,
+      becomes: [''],
+      why: 'who is watched since a service or a heat has one',
+    }),
+  ),
   {
     file: breeding('standing'),
     at: 'dryOff: due === undefined ? undefined : dryOffDay(due, parity, (condition ?? «5») < 3, book.policy),',
