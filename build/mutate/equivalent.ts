@@ -2,6 +2,7 @@
 import { ofBreeding } from './equivalent/breeding.ts'
 import type { Equivalent } from './equivalent/entry.ts'
 import { ofHerd } from './equivalent/herd.ts'
+import { ofList } from './equivalent/list.ts'
 import { ofRules } from './equivalent/rules.ts'
 
-export const equivalents: readonly Equivalent[] = [...ofBreeding, ...ofRules, ...ofHerd]
+export const equivalents: readonly Equivalent[] = [...ofBreeding, ...ofList, ...ofRules, ...ofHerd]
