@@ -1,14 +1,5 @@
 /** A screen of the terminal as a picture, without a font of its own: it is read on light and on dark pages. */
-
-/** One place of the screen. */
-interface Cell {
-  readonly text: string
-  /** 0-15 of the sixteen colours, -1 the terminal's own. */
-  readonly colour: number
-  readonly bold: boolean
-  readonly faint: boolean
-  readonly underlined: boolean
-}
+import type { Cell } from './cell.ts'
 
 const width = 8.4
 const height = 18

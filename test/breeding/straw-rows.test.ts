@@ -10,19 +10,14 @@ import {
   heat,
   herd,
   maiden,
+  onHeat,
+  parents,
   policy,
   season,
   service,
   stockTake,
 } from './straws/herd.ts'
 
-const parents = { sire: 'S90', dam: 'D90' }
-/** On heat this morning, season day 4, and seen cycling before. */
-const onHeat = (number: string, time = '05:00'): Draft[] => [
-  ...cow(number, parents),
-  heat(number, -17),
-  heat(number, 4, { time }),
-]
 const straws = [delivery(0, 'S1', 'sexed', 1), delivery(0, 'S2', 'conventional', 1)]
 
 /** The list of season day 4, a row as `number: sire straw (warnings)`. */

@@ -7,21 +7,15 @@ import {
   dayOn,
   delivery,
   farm,
-  heat,
   herd,
   on,
+  onHeat,
   policy,
   season,
   service,
   standing,
 } from './straws/herd.ts'
 
-const parents = { sire: 'S90', dam: 'D90' }
-const onHeat = (number: string, time = '05:00'): Draft[] => [
-  ...cow(number, parents),
-  heat(number, -17),
-  heat(number, 4, { time }),
-]
 const straws = [delivery(0, 'S1', 'sexed', 2), delivery(0, 'S2', 'conventional', 1)]
 
 /** Her straws on season day 4, as `sire left`, and why that kind. */

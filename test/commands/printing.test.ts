@@ -2,6 +2,7 @@ import { readdirSync, readFileSync } from 'node:fs'
 import { expect, test } from 'vitest'
 import { Folder } from './support/run.ts'
 
+/** Two cows on heat on 6 May 2026. */
 const tables = {
   animals:
     'number,name,electronic_id,born,block,lactation\n412,Bess,826012345678901,2021-02-03,spring,2\n9,Blanche,,2021-03-01,spring,1\n',
@@ -10,20 +11,9 @@ const tables = {
   seasons: 'block,mating_start,ai_weeks,bull_weeks\nspring,2026-05-01,6,3\n',
 }
 
-/** A herd with two cows on heat on 6 May 2026. */
-async function herdIn(folder: Folder): Promise<void> {
-  await folder.herd()
-  const words = Object.entries(tables).flatMap(([name, text]) => {
-    folder.file(`${name}.csv`, text)
-    return [`--${name}`, `${name}.csv`]
-  })
-  const { status, err } = folder.run('import', 'herd.json', ...words, '--write')
-  if (status !== 0) throw new Error(err)
-}
-
 test('draft: numbers, electronic numbers, and who has none is named', async () => {
   const folder = new Folder()
-  await herdIn(folder)
+  await folder.herdOf(tables)
   const on = ['--date', '2026-05-06']
   expect(folder.run('draft', 'herd.json', ...on)).toEqual({ status: 0, out: '9\n412\n', err: '' })
   const electronic = folder.run('draft', 'herd.json', '--electronic', ...on)
@@ -34,7 +24,7 @@ test('draft: numbers, electronic numbers, and who has none is named', async () =
 
 test('sheet: to standard output or a file, as HTML or text, and never over the herd', async () => {
   const folder = new Folder()
-  await herdIn(folder)
+  await folder.herdOf(tables)
   const on = ['--date', '2026-05-06']
   const { status, out } = folder.run('sheet', 'herd.json', ...on)
   expect(status).toBe(0)
@@ -51,7 +41,7 @@ test('sheet: to standard output or a file, as HTML or text, and never over the h
 
 test('export --ics: a calendar, the same bytes each time', async () => {
   const folder = new Folder()
-  await herdIn(folder)
+  await folder.herdOf(tables)
   const words = ['export', 'herd.json', '--to', 'cal', '--ics', '--date', '2026-05-06']
   expect(folder.run(...words).out.trim()).toMatch(/key-dates\.ics$/)
   const text = readFileSync(folder.file('cal/key-dates.ics'), 'utf8')
@@ -62,7 +52,7 @@ test('export --ics: a calendar, the same bytes each time', async () => {
 
 test('export --ade and import --ade: read back it is known, in another herd it is new once', async () => {
   const folder = new Folder()
-  await herdIn(folder)
+  await folder.herdOf(tables)
   const exported = folder.run('export', 'herd.json', '--to', 'ade', '--ade')
   expect(exported.status).toBe(0)
   expect(exported.err).toContain('Not carried by the standard, and not written: looked 1.')

@@ -9,19 +9,9 @@ const tables = {
   seasons: 'block,mating_start,ai_weeks,bull_weeks\nspring,2026-05-01,6,3\nautumn,2025-11-20,6,3\n',
 }
 
-async function herdIn(folder: Folder): Promise<void> {
-  await folder.herd()
-  const words = Object.entries(tables).flatMap(([name, text]) => {
-    folder.file(`${name}.csv`, text)
-    return [`--${name}`, `${name}.csv`]
-  })
-  const { status, err } = folder.run('import', 'herd.json', ...words, '--write')
-  if (status !== 0) throw new Error(err)
-}
-
 test('season: text, JSON, a block, and changes of the plan', async () => {
   const folder = new Folder()
-  await herdIn(folder)
+  await folder.herdOf(tables)
   const on = ['--date', '2026-05-10']
   const text = folder.run('season', 'herd.json', ...on)
   expect([text.status, text.err]).toEqual([0, ''])
@@ -40,7 +30,7 @@ test('season: text, JSON, a block, and changes of the plan', async () => {
 
 test('season --html: a page, never over another file or the herd itself', async () => {
   const folder = new Folder()
-  await herdIn(folder)
+  await folder.herdOf(tables)
   const words = ['season', 'herd.json', '--date', '2026-05-10', '--html']
   const made = folder.run(...words, 'season.html')
   expect([made.status, made.out, made.err]).toEqual([0, '', 'season.html\n'])
@@ -61,9 +51,9 @@ test('season: no season, no such block, and changes that are none', async () => 
   await folder.herd()
   const none = folder.run('season', 'herd.json', '--date', '2026-05-10')
   expect([none.status, none.err]).toEqual([1, expect.stringContaining('no season is recorded yet')])
-  await herdIn(new Folder())
+  await new Folder().herdOf(tables)
   const other = new Folder()
-  await herdIn(other)
+  await other.herdOf(tables)
   expect(other.run('season', 'herd.json', '--block', 'winter').err).toContain('There are: autumn, spring.')
   for (const change of [
     '',

@@ -64,6 +64,14 @@ export const heat = (about: string, s: number, fields: Fields = {}): Draft => ({
   certainty: 'sure',
   ...fields,
 })
+/** Parents that no straw is related to. */
+export const parents = { sire: 'S90', dam: 'D90' }
+/** A cow with known parents, on heat on the morning of season day 4, and seen cycling before. */
+export const onHeat = (number: string, time = '05:00'): Draft[] => [
+  ...cow(number, parents),
+  heat(number, -17),
+  heat(number, 4, { time }),
+]
 export const service = (
   about: string,
   s: number,

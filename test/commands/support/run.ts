@@ -69,6 +69,17 @@ export class Folder {
     if (!made.ok) throw new Error(made.problems.map(({ code }) => code).join())
     return path
   }
+
+  /** The same with these tables read into it. */
+  async herdOf(tables: Readonly<Record<string, string>>): Promise<void> {
+    await this.herd()
+    const words = Object.entries(tables).flatMap(([name, text]) => {
+      this.file(`${name}.csv`, text)
+      return [`--${name}`, `${name}.csv`]
+    })
+    const { status, err } = this.run('import', 'herd.json', ...words, '--write')
+    if (status !== 0) throw new Error(err)
+  }
 }
 
 /** Runs `dawnlist` within this process, for what needs no file and no folder. */

@@ -4,17 +4,8 @@ import { isoDay } from '../../../source/breeding/day.ts'
 import type { NewFact } from '../../../source/breeding/facts.ts'
 import { morningList } from '../../../source/breeding/morning-list.ts'
 import { type DraftOptions, draftRows } from '../../../source/exchange/draft/draft.ts'
-import { cow, herd } from '../csv/support/herd.ts'
+import { cow, herd, season } from '../csv/support/herd.ts'
 
-const season: NewFact = {
-  about: 'herd',
-  date: '2026-01-01',
-  kind: 'season',
-  block: 'spring',
-  matingStart: '2026-05-01',
-  aiWeeks: 6,
-  bullWeeks: 3,
-}
 const policy = (set: Record<string, string>): NewFact => ({
   about: 'herd',
   date: '2026-01-01',

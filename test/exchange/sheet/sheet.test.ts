@@ -3,8 +3,8 @@ import type { NewFact } from '../../../source/breeding/facts.ts'
 import type { SheetRow, SheetSection } from '../../../source/exchange/sheet/content.ts'
 import { sheetHtml } from '../../../source/exchange/sheet/html.ts'
 import { sheetText } from '../../../source/exchange/sheet/text.ts'
-import { cow } from '../csv/support/herd.ts'
-import { contentOf, hostile, onHeat, season } from './support/sheets.ts'
+import { cow, season } from '../csv/support/herd.ts'
+import { contentOf, hostile, onHeat } from './support/sheets.ts'
 
 vi.setConfig({ testTimeout: 180_000 })
 

@@ -1,5 +1,6 @@
 /** A screen as a text file to be read by eye: the characters, then how each cell is drawn. */
-import type { Cell, Screen } from './screen.ts'
+import type { Cell } from '../../../build/picture/cell.ts'
+import type { Screen } from './screen.ts'
 
 const letters = ['k', 'r', 'g', 'y', 'b', 'm', 'c', 'w']
 

@@ -2,6 +2,7 @@
 import './colours.ts'
 import { EventEmitter } from 'node:events'
 import type { Instance } from 'ink'
+import type { Cell } from '../../../build/picture/cell.ts'
 import { dayIso } from '../../../source/breeding/day.ts'
 import type { Fact } from '../../../source/breeding/facts.ts'
 import { asFacts } from '../../../source/herd/recording.ts'
@@ -52,15 +53,6 @@ export interface Settings {
   readonly platform?: string
   /** Leave the cautions and the question for initials open. */
   readonly opening?: boolean
-}
-
-export interface Cell {
-  readonly text: string
-  /** 0-15 of the sixteen colours, -1 the terminal's own. */
-  readonly colour: number
-  readonly bold: boolean
-  readonly faint: boolean
-  readonly underlined: boolean
 }
 
 export class Screen {

@@ -1,6 +1,6 @@
 import { describe, expect, test } from 'vitest'
 import type { NewFact } from '../../../../source/breeding/facts.ts'
-import { counts, cow, herd, imported, refusals } from '../support/herd.ts'
+import { counts, cow, herd, imported, refusals, season } from '../support/herd.ts'
 
 const heat = (about: string, date: string, more: Partial<NewFact> = {}): NewFact =>
   ({ about, date, kind: 'heat', how: 'paint', certainty: 'sure', ...more }) as NewFact
@@ -181,15 +181,7 @@ describe('known, changed, new', () => {
   })
 
   test('seasons: another length is a change of the same season, another start is another season', () => {
-    const facts = herd({
-      about: 'herd',
-      date: '2026-01-01',
-      kind: 'season',
-      block: 'spring',
-      matingStart: '2026-05-01',
-      aiWeeks: 6,
-      bullWeeks: 3,
-    })
+    const facts = herd(season)
     const head = 'block,mating_start,ai_weeks,bull_weeks\n'
     expect(counts(imported(facts, { seasons: `${head}spring,2026-05-01,6,3\n` }))).toEqual({
       seasons: [0, 1, 0, 0],

@@ -46,6 +46,17 @@ export const cow = (
   ...more,
 })
 
+/** A season of six weeks of AI from 1 May. */
+export const season: NewFact = {
+  about: 'herd',
+  date: '2026-01-01',
+  kind: 'season',
+  block: 'spring',
+  matingStart: '2026-05-01',
+  aiWeeks: 6,
+  bullWeeks: 3,
+}
+
 export type Files = Readonly<Partial<Record<TableName, string | Uint8Array>>>
 
 /** The sheets of some files, named after their tables. */

@@ -3,18 +3,7 @@ import { isoDay } from '../../../../source/breeding/day.ts'
 import type { NewFact } from '../../../../source/breeding/facts.ts'
 import { morningList } from '../../../../source/breeding/morning-list.ts'
 import { type SheetContent, sheetContent } from '../../../../source/exchange/sheet/content.ts'
-import { cow, herd } from '../../csv/support/herd.ts'
-
-/** A season of six weeks of AI from 1 May. */
-export const season: NewFact = {
-  about: 'herd',
-  date: '2026-01-01',
-  kind: 'season',
-  block: 'spring',
-  matingStart: '2026-05-01',
-  aiWeeks: 6,
-  bullWeeks: 3,
-}
+import { cow, herd, season } from '../../csv/support/herd.ts'
 
 /** Cows on heat on 8 May, and straws for them. */
 export const onHeat = (count: number, first: { readonly name?: string } = {}): NewFact[] => [
