@@ -155,6 +155,16 @@ test('a retry saves what waits, and writes nothing where nothing does, unless ov
   expect(herd.state).toMatchObject({ saving: 'saved', trouble: [{ code: 'disk-read-only' }] })
 })
 
+test('where nothing is right nothing is written', async () => {
+  const { calls, herd } = await openHerd()
+  const told: string[] = []
+  herd.subscribe(() => told.push(herd.state.saving))
+  expect(codes(await herd.record([note('of nobody', 'cow9')]))).toEqual(['animal-unknown'])
+  expect(calls).toEqual([])
+  expect(told).toEqual([])
+  expect(herd.revision).toBe(1)
+})
+
 test('a poll saves what waits; where the file cannot be read it says so, and goes on when it can', async () => {
   const { herd, onDisk, fail } = await openHerd()
   fail('rename')

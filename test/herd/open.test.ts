@@ -67,6 +67,10 @@ test('a herd that cannot be opened names the newest of its day copies and how ma
   ])
 })
 
+test('where there are no day copies none are named', async () => {
+  expect(codes(await openHerdFile(herdPath, memoryWorld({ files: filesWith({}) })))).toEqual(['herd-missing'])
+})
+
 test('a failure of the program itself on opening is not hidden', async () => {
   const files = filesWith({ [herdPath]: await soundFile(start) })
   const opening = openHerdFile(herdPath, failingAt(files, 'read', new TypeError('of the program')))
@@ -81,6 +85,9 @@ test('a new herd is revision 1 with its facts, in a folder that may be written',
   expect(await seen(files)).toEqual([1, ['one']])
   expect(JSON.parse(files.peek(herdPath)?.toString() ?? '')).toMatchObject({ format: 1, herd: herdId })
   expect((await factsIn(files.peek(herdPath))).every(({ by }) => by === 'MK')).toBe(true)
+  expect(codes(await createHerdFile(stick, [note('of nobody')], 'MK', memoryWorld({ files })))).toEqual([
+    'animal-unknown',
+  ])
   expect(codes(await createHerdFile(stick, smallHerd, 'MK', failingAt(files, 'mayWrite')))).toEqual([
     'disk-read-only',
   ])

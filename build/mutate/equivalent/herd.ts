@@ -91,6 +91,21 @@ export const ofHerd: readonly Equivalent[] = [
     becomes: [''],
     why: 'the end of a function gives nothing by itself',
   },
+  ...[
+    "const nothing: HerdFile = { format: «0», revision: 0, herdId: '', facts: [], lines: [] }",
+    "const nothing: HerdFile = { format: 0, revision: «0», herdId: '', facts: [], lines: [] }",
+  ].map((at) => ({
+    file: herd('open'),
+    at,
+    becomes: ['1', '(-1)'],
+    why: 'the herd that is read takes its place before anybody looks',
+  })),
+  {
+    file: herd('restore'),
+    at: 'const bytes = present?.bytes ?? Buffer.alloc(«0»)',
+    becomes: ['1'],
+    why: 'a byte of nought holds no fact either',
+  },
   {
     file: herd('migrations'),
     at: 'const step = «steps.find((each) => each.from === from)»',
