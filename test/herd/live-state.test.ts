@@ -1,6 +1,7 @@
 /** What an open herd tells of itself. */
 import { expect, test } from 'vitest'
 import { notice } from '../../source/breeding/problem.ts'
+import { acceptEdits } from '../../source/herd/accept-edits.ts'
 import { createHerdFile } from '../../source/herd/create.ts'
 import { comfortable, type HerdParts, LiveState } from '../../source/herd/live-state.ts'
 import { openHerdFile } from '../../source/herd/open.ts'
@@ -199,6 +200,19 @@ test('a poll sees the words and the notices of another program’s save', async 
   files.place('/farm/copy.json', files.peek(herdPath) ?? Buffer.alloc(0))
   await herd.poll()
   expect(told).toEqual(['saved'])
+})
+
+test('a herd edited by hand holds each fact once when its edits are accepted elsewhere', async () => {
+  const { files, world } = await openHerd()
+  files.place(herdPath, Buffer.concat([files.peek(herdPath) ?? Buffer.alloc(0), Buffer.from('\n')]))
+  const edited = good(await openHerdFile(herdPath, world))
+  expect(edited.state).toMatchObject({ mode: 'read-only', problems: [{ code: 'herd-edited' }] })
+  await edited.poll()
+  expect(edited.mode).toBe('read-only')
+  good(await acceptEdits(herdPath, world))
+  await edited.poll()
+  expect(edited.state).toMatchObject({ mode: 'writable', problems: [], trouble: [], unsaved: [] })
+  expect(edited.facts).toEqual(await factsIn(files.peek(herdPath)))
 })
 
 test('a failure of the program itself is not hidden, and holds nothing up', async () => {
