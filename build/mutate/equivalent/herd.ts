@@ -113,12 +113,6 @@ export const ofHerd: readonly Equivalent[] = [
     why: 'the file that is read takes its place before anybody looks',
   },
   {
-    file: herd('store/backups'),
-    at: '«return copy»',
-    becomes: [''],
-    why: 'the copy that was made is found in the next round',
-  },
-  {
     file: herd('migrations'),
     at: 'const step = «steps.find((each) => each.from === from)»',
     becomes: ['steps.findLast((each) => each.from === from)'],

@@ -82,14 +82,10 @@ async function keepIn(
 ): Promise<string> {
   for (let count = 1; ; count += 1) {
     const copy = join(folder, copyName(paths, count === 1 ? why : `${why}.${count}`))
-    if (!(await exists(world, copy))) {
-      await createFile(world, copy, [bytes], mode)
-      return copy
-    }
-    if ((await world.files.read(copy)).equals(bytes)) {
-      // It may be left from a try that ended before its name was on the disk.
-      await syncFolder(world, folder)
-      return copy
-    }
+    if (!(await exists(world, copy))) await createFile(world, copy, [bytes], mode)
+    // It may be left from a try that ended before its name was on the disk.
+    else if ((await world.files.read(copy)).equals(bytes)) await syncFolder(world, folder)
+    else continue
+    return copy
   }
 }
