@@ -113,6 +113,30 @@ export const ofHerd: readonly Equivalent[] = [
     why: 'the file that is read takes its place before anybody looks',
   },
   {
+    file: herd('store/copy'),
+    at: 'const saved = herd.lines.length > «0» ? herd.lines : await encodeLines(herd.facts)',
+    becomes: ['1'],
+    why: 'of one piece or many, the facts give these very lines',
+  },
+  {
+    file: herd('store/lock'),
+    at: 'const side = new Database(path, { timeout: «0» })',
+    becomes: ['1', '(-1)'],
+    why: 'a millisecond of waiting, and none',
+  },
+  {
+    file: herd('store/locking'),
+    at: 'for (let waited = «0»; waited < lockWait; waited += lockPause) {',
+    becomes: ['1'],
+    why: 'five hundred tries either way',
+  },
+  {
+    file: herd('store/sweep'),
+    at: '«return undefined»',
+    becomes: [''],
+    why: 'the end of a function gives nothing by itself',
+  },
+  {
     file: herd('migrations'),
     at: 'const step = «steps.find((each) => each.from === from)»',
     becomes: ['steps.findLast((each) => each.from === from)'],

@@ -40,11 +40,8 @@ export const systemLock: Lock = {
 }
 
 const busy = 5
-const isBusy = (error: unknown): boolean =>
-  error instanceof Error &&
-  'errcode' in error &&
-  typeof error.errcode === 'number' &&
-  (error.errcode & 0xff) === busy
+/** The lower eight bits tell the kind of a failure; an error without a number is no such failure. */
+const isBusy = (error: unknown): boolean => (Number((error as { errcode?: unknown }).errcode) & 0xff) === busy
 
 /** Loads the database at the first save, not at the start, and without its warning that it is new to Node. */
 function database(): typeof DatabaseSync {

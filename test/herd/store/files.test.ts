@@ -1,14 +1,15 @@
 /** The files of this computer, as the store asks for them. */
-import { mkdir, readdir, readFile, stat, truncate, writeFile } from 'node:fs/promises'
+import { chmod, mkdir, readdir, readFile, stat, truncate, writeFile } from 'node:fs/promises'
 import { join } from 'node:path'
 import { expect, test } from 'vitest'
 import { diskFiles } from '../../../source/herd/store/files.ts'
 import { inFolder } from '../support/herds.ts'
+import { openIn } from '../support/open-in.ts'
 
 test.each([0, 1, 1024 * 1024, 2.5 * 1024 * 1024])('a file of %d bytes is read whole', (size) =>
   inFolder(async (folder) => {
     const path = join(folder, 'herd.json')
-    const bytes = Buffer.from(Uint8Array.from({ length: size }, (_, place) => place % 251))
+    const bytes = Buffer.from(Uint8Array.from({ length: size }, (_, place) => 1 + (place % 251)))
     await writeFile(path, bytes)
     expect((await diskFiles.read(path)).equals(bytes)).toBe(true)
   }),
@@ -26,13 +27,14 @@ test('the first bytes of a file are read, or all of it where it is shorter', () 
 test('what a file looks like from outside', () =>
   inFolder(async (folder) => {
     const path = join(folder, 'herd.json')
-    await writeFile(path, 'abcdef', { mode: 0o640 })
+    await writeFile(path, 'abcdef')
+    await chmod(path, 0o641)
     const seen = await diskFiles.stamp(path)
     expect(seen).toEqual({
       inode: (await stat(path, { bigint: true })).ino,
       size: 6n,
       changed: (await stat(path, { bigint: true })).mtimeNs,
-      mode: 0o640,
+      mode: 0o641,
       plain: true,
     })
     expect((await diskFiles.stamp(folder)).plain).toBe(false)
@@ -78,4 +80,18 @@ test('whether something may be written is asked of the system', () =>
     await expect(diskFiles.mayWrite(join(folder, 'backups'))).resolves.toBeUndefined()
     await expect(diskFiles.mayWrite(join(folder, 'gone'))).rejects.toMatchObject({ code: 'ENOENT' })
     expect(await diskFiles.realPath(join(folder, 'backups', '..'))).toBe(await diskFiles.realPath(folder))
+  }))
+
+test('nothing stays open of what was read or brought to the disk', (context) =>
+  inFolder(async (folder) => {
+    const path = join(folder, 'herd.json')
+    const file = await diskFiles.create(path)
+    const open = await openIn(folder)
+    context.skip(open === undefined, 'this system does not tell which files are open')
+    expect(open).toEqual([path])
+    await file.close()
+    await diskFiles.read(path)
+    await diskFiles.readStart(path, 4)
+    await diskFiles.syncFolder(folder)
+    expect(await openIn(folder)).toEqual([])
   }))

@@ -4,6 +4,7 @@ import { join } from 'node:path'
 import { expect, test, vi } from 'vitest'
 import { systemLock } from '../../../source/herd/store/lock.ts'
 import { inFolder } from '../support/herds.ts'
+import { openIn } from '../support/open-in.ts'
 
 test('one holds it at a time; freed it can be had again, and its file stays empty', () =>
   inFolder(async (folder) => {
@@ -25,6 +26,7 @@ test('where there can be none that is an error, not a lock that another holds', 
     const noDatabase = join(folder, '.herd.json.lock')
     await writeFile(noDatabase, 'this is a text that someone wrote here. '.repeat(50))
     expect(() => systemLock.tryLock(noDatabase)).toThrow()
+    expect((await openIn(folder)) ?? []).toEqual([])
   }))
 
 test('loading what it is made with warns nobody, and other warnings come through as before', () => {

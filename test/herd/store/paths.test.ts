@@ -59,6 +59,8 @@ test.each([
   ['herd.2026-05-28.json.json', undefined],
   ['other.2026-05-28.json', undefined],
   ['herd2.2026-05-28.json', undefined],
+  ['bull.2026-05-28.json', undefined],
+  ['herd.2026-05-28.toml', undefined],
 ])('why %s is kept: %s', (name, why) => {
   expect(whyKept(paths, name)).toBe(why)
   if (why !== undefined) expect(copyName(paths, why)).toBe(name)

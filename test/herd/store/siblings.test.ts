@@ -19,9 +19,10 @@ async function besideHerd(path = herdPath) {
   files.place(path, await soundFile(start))
   const calls: string[] = []
   let failing: (call: Call, path: string) => boolean = () => false
+  let error: Error = systemError('EACCES')
   const told = intercept(files, (call, where) => {
     calls.push(`${call} ${where}`)
-    if (failing(call, where)) throw systemError('EACCES')
+    if (failing(call, where)) throw error
   })
   const world = memoryWorld({ files: told })
   const { herd } = await readDisk(world, path, path)
@@ -31,8 +32,9 @@ async function besideHerd(path = herdPath) {
     await copies.look({ ...herd, revision })
     return copies.notices
   }
-  const fail = (when: typeof failing): void => {
+  const fail = (when: typeof failing, thrown: Error = systemError('EACCES')): void => {
     failing = when
+    error = thrown
   }
   return { files, calls, look, fail }
 }
@@ -156,3 +158,13 @@ test('an archive, when it is looked at, is not brought up to date', async () => 
   expect(await look()).toEqual([])
   expect(calls).toEqual([])
 })
+
+test.each(['names', 'stamp', 'readStart', 'read'] as const)(
+  'a failure of the program itself (in %s) is not taken for a copy that cannot be looked at',
+  async (call) => {
+    const { files, look, fail } = await besideHerd()
+    files.place('/farm/copy.json', more)
+    fail((each) => each === call, new TypeError('of the program'))
+    await expect(look()).rejects.toThrow('of the program')
+  },
+)

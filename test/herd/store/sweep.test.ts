@@ -69,3 +69,14 @@ test('what cannot be removed, or a folder that cannot be read, keeps nothing fro
   await sweep(world, pathsOf(herdPath))
   expect(files.paths()).toEqual([ours[0]])
 })
+
+test('a failure of the program itself is not hidden', async () => {
+  for (const call of ['names', 'remove']) {
+    const files = new MemoryFiles()
+    for (const path of ours.slice(0, 2)) files.place(path, Buffer.from('half'))
+    const broken = intercept(files, (each) => {
+      if (each === call) throw new TypeError('of the program')
+    })
+    await expect(sweep(memoryWorld({ files: broken }), pathsOf(herdPath))).rejects.toThrow('of the program')
+  }
+})
