@@ -68,4 +68,6 @@ test('what is odd about an animal is named, and nothing else', () => {
     codes({ officialId: 'UK 123456 600001', electronicId: '1', internationalId: 'HOLCANM000000A12345' }),
   ).toEqual(['ear-tag-odd', 'electronic-odd', 'international-sex'])
   expect(codes({ internationalId: 'Bess' })).toEqual(['international-odd'])
+  // Nothing is odd about an animal without them, or with a tag that cannot be judged.
+  expect([codes({}), codes({ officialId: 'IE 15 12345 8 1234' })]).toEqual([[], []])
 })

@@ -8,10 +8,10 @@ function completeOfAll(pedigree: Pedigree): Int32Array {
   if (found) return found
   const { sires, dams } = pedigree
   const complete = new Int32Array(sires.length)
-  for (let i = 0; i < complete.length; i += 1) {
-    const [sire, dam] = [sires[i] as number, dams[i] as number]
-    complete[i] = sire < 0 || dam < 0 ? 0 : 1 + Math.min(complete[sire] as number, complete[dam] as number)
-  }
+  sires.forEach((sire, i) => {
+    const dam = dams[i] as number
+    if (sire >= 0 && dam >= 0) complete[i] = 1 + Math.min(complete[sire] as number, complete[dam] as number)
+  })
   known.set(pedigree, complete)
   return complete
 }
@@ -24,7 +24,7 @@ function completeOfAll(pedigree: Pedigree): Int32Array {
  */
 export function generationsKnown(pedigree: Pedigree, animal: string): number {
   const number = pedigree.numbers.get(animal)
-  return number === undefined ? 0 : (completeOfAll(pedigree)[number] ?? 0)
+  return number === undefined ? 0 : (completeOfAll(pedigree)[number] as number)
 }
 
 /**

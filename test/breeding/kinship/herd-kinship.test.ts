@@ -62,6 +62,23 @@ test('a loop is named by numbers and left out; the rest of the herd keeps its fi
   expect(kinshipOf(book)(animal(book, '1'), 'S1').inbreeding).toBe(0)
 })
 
+test('two loops are named, and an animal in both of them once', () => {
+  const named = (animals: Readonly<Record<string, Line>>) =>
+    herdPedigree(bookOf(animals)).problems.map(({ code, animal }) => `${code} ${animal}`)
+  expect(named({ 1: { dam: '2' }, 2: { dam: '1' }, 3: { dam: '4' }, 4: { dam: '3' } })).toEqual([
+    'pedigree-loop 1',
+    'pedigree-loop 3',
+  ])
+  expect(named({ 1: { sire: '3', dam: '2' }, 2: { dam: '1' }, 3: { sex: 'M', dam: '1' } })).toEqual([
+    'pedigree-loop 1',
+  ])
+})
+
+test('a pedigree is read once for a book', () => {
+  const book = bookOf({ 1: { sire: 'S1' } })
+  expect(herdPedigree(book)).toBe(herdPedigree(book))
+})
+
 test('one animal as sire of many and dam of many: named once, and all of it left out', () => {
   const book = bookOf({
     1: { sire: 'X' },

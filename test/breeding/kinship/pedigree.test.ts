@@ -65,12 +65,28 @@ test('generations known in full', () => {
       ['d1', { sire: 'S2', dam: 'd2' }],
       ['S1', { sire: 'S3', dam: 'd3' }],
       ['heifer', { dam: 'cow' }],
+      ['calf', { sire: 'd1s', dam: 'cow' }],
+      ['d1s', { sire: 'S2', dam: 'd2' }],
     ]),
   )
   if (!outcome.ok) throw new Error('refused')
+  expect(generationsKnown(outcome.value, 'calf')).toBe(2)
   expect(['cow', 'd1', 'd2', 'heifer', 'stranger'].map((id) => generationsKnown(outcome.value, id))).toEqual([
     2, 1, 0, 0, 0,
   ])
   expect(calfGenerations(outcome.value, 'cow', 'S1')).toBe(2)
   expect(calfGenerations(outcome.value, 'heifer', 'S1')).toBe(1)
+})
+
+test.each([
+  ['sire', 'S'],
+  ['dam', 'd'],
+])('a parent of the calf stands first in the file: its %s', (_, first) => {
+  const outcome = readPedigree(
+    new Map<string, Parents>([
+      [first, {}],
+      ['calf', { sire: 'S', dam: 'd' }],
+    ]),
+  )
+  expect(outcome.ok && generationsKnown(outcome.value, 'calf')).toBe(1)
 })
