@@ -72,6 +72,12 @@ test('a service that always holds, one that never does, and one of which nothing
   expect(morningChances(0.55, 0, returns)).toEqual({ inCalf: 0.55, returnToday: 0 })
 })
 
+test('where she was seen to return for certain, no return is to come', () => {
+  const seen = { onDay: [0, 1, 0.5], byDay: [0, 1, 1] }
+  expect(returnToday(0, 2, seen)).toBe(0)
+  expect(returnToday(0.5, 2, seen)).toBe(0.5)
+})
+
 test('after 200 days nothing changes any more', () => {
   const returns = returnsAfter('service', 22, plain)
   expect([returns.onDay.length, returns.byDay.length]).toEqual([201, 201])

@@ -9,38 +9,34 @@ export interface Parents {
   readonly dam?: string
 }
 
-const WAITING = 0
-const IN_LINE = 1
-const DONE = 2
+type State = 'waiting' | 'in line' | 'done'
 
 /** Animals that are their own ancestors, one list for each loop. */
 function loops(parents: ReadonlyMap<string, Parents>): string[][] {
   const ids = [...parents.keys()]
-  const numbers = new Map(ids.map((id, number) => [id, number]))
-  const numberOf = (id: string | undefined): number => (id === undefined ? -1 : (numbers.get(id) ?? -1))
-  const lines = [...parents.values()].flatMap(({ sire, dam }) => [numberOf(sire), numberOf(dam)])
-  const state = new Uint8Array(ids.length)
+  const numbers = new Map<string | undefined, number>(ids.map((id, number) => [id, number]))
+  const lines = [...parents.values()].flatMap(({ sire, dam }) => [numbers.get(sire), numbers.get(dam)])
+  const state = ids.map((): State => 'waiting')
   const asked = new Uint8Array(ids.length)
   const found: string[][] = []
-  for (let start = 0; start < ids.length; start += 1) {
-    if (state[start] !== WAITING) continue
+  for (const start of ids.keys()) {
     const line = [start]
-    state[start] = IN_LINE
+    state[start] = 'in line'
     for (let animal = line.at(-1); animal !== undefined; animal = line.at(-1)) {
       const next = asked[animal] as number
       if (next === 2) {
         line.pop()
-        state[animal] = DONE
+        state[animal] = 'done'
         continue
       }
       asked[animal] = next + 1
-      const parent = lines[2 * animal + next] as number
-      if (parent < 0 || state[parent] === DONE) continue
-      if (state[parent] === IN_LINE) {
+      const parent = lines[2 * animal + next]
+      if (parent === undefined || state[parent] === 'done') continue
+      if (state[parent] === 'in line') {
         found.push(line.slice(line.indexOf(parent)).map((number) => ids[number] as string))
         continue
       }
-      state[parent] = IN_LINE
+      state[parent] = 'in line'
       line.push(parent)
     }
   }

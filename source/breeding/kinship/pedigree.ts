@@ -17,8 +17,7 @@ function inOrder(parents: ReadonlyMap<string, Parents>): Map<string, number> {
   for (const id of parents.keys()) {
     const waiting = [id]
     for (let next = waiting.at(-1); next !== undefined; next = waiting.at(-1)) {
-      const known = numbers.has(next) ? undefined : parents.get(next)
-      const [sire, dam] = [known?.sire, known?.dam]
+      const { sire, dam } = parents.get(next) ?? {}
       const sireWaits = sire !== undefined && !numbers.has(sire)
       const damWaits = dam !== undefined && !numbers.has(dam)
       if (sireWaits) waiting.push(sire)
@@ -53,11 +52,11 @@ export function pedigreeOf(parents: ReadonlyMap<string, Parents>): Pedigree {
   const numbers = inOrder(parents)
   const sires = new Int32Array(numbers.size).fill(-1)
   const dams = new Int32Array(numbers.size).fill(-1)
-  const numberOf = (id: string | undefined): number => (id === undefined ? -1 : (numbers.get(id) ?? -1))
+  const known: ReadonlyMap<string | undefined, number> = numbers
   for (const [id, { sire, dam }] of parents) {
-    const number = numberOf(id)
-    sires[number] = numberOf(sire)
-    dams[number] = numberOf(dam)
+    const number = numbers.get(id) as number
+    sires[number] = known.get(sire) ?? -1
+    dams[number] = known.get(dam) ?? -1
   }
   return { numbers, sires, dams }
 }

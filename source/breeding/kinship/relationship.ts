@@ -99,7 +99,7 @@ export function relationshipTo(pedigree: Pedigree, animal: string): (other: stri
   const relationships = relationshipsOf(pedigree, number)
   return (other) => {
     const at = pedigree.numbers.get(other)
-    return at === undefined ? 0 : (relationships[at] ?? 0)
+    return at === undefined ? 0 : (relationships[at] as number)
   }
 }
 
@@ -119,5 +119,5 @@ export function calfInbreeding(pedigree: Pedigree, sire: string): (dam: string) 
 /** Inbreeding of an animal, 0 where the pedigree does not hold it. */
 export function inbreedingOf(pedigree: Pedigree, animal: string): number {
   const number = pedigree.numbers.get(animal)
-  return number === undefined ? 0 : (inbreedingOfLine(pedigree, number)[number] ?? 0)
+  return number === undefined ? 0 : (inbreedingOfLine(pedigree, number)[number] as number)
 }

@@ -29,16 +29,19 @@ export interface SurvivalStep {
  * @example kaplanMeier([{ time: 1, happened: true }, { time: 2, happened: false }]) // one step: time 1, survival 0.5
  */
 export function kaplanMeier(watched: readonly Watched[]): SurvivalStep[] {
-  const sorted = [...watched].sort((a, b) => a.time - b.time)
+  const byTime = Map.groupBy(
+    watched.toSorted((a, b) => a.time - b.time),
+    ({ time }) => time,
+  )
   const steps: SurvivalStep[] = []
   let survival = 1
   let greenwood = 0
-  for (let i = 0; i < sorted.length; ) {
-    const time = sorted[i]?.time
-    const atRisk = sorted.length - i
-    let happened = 0
-    for (; i < sorted.length && sorted[i]?.time === time; i += 1) if (sorted[i]?.happened) happened += 1
-    if (time === undefined || happened === 0) continue
+  let left = watched.length
+  for (const [time, there] of byTime) {
+    const atRisk = left
+    left -= there.length
+    const happened = there.filter((one) => one.happened).length
+    if (happened === 0) continue
     survival *= (atRisk - happened) / atRisk
     greenwood += happened / (atRisk * (atRisk - happened))
     const standardError = survival === 0 ? 0 : survival * Math.sqrt(greenwood)

@@ -17,8 +17,8 @@ const none: CountDistribution = { first: 0, chances: [1] }
 function trimmed(first: number, chances: Float64Array): { first: number; chances: Float64Array } {
   let from = 0
   let to = chances.length
-  while (to - from > 1 && (chances[from] ?? 0) < negligible) from += 1
-  while (to - from > 1 && (chances[to - 1] ?? 0) < negligible) to -= 1
+  while (to - from > 1 && (chances[from] as number) < negligible) from += 1
+  while (to - from > 1 && (chances[to - 1] as number) < negligible) to -= 1
   return { first: first + from, chances: chances.subarray(from, to) }
 }
 
@@ -35,9 +35,9 @@ export function sumOfCounts(parts: readonly CountDistribution[]): CountDistribut
   for (const part of parts) {
     const sum = new Float64Array(chances.length + part.chances.length - 1)
     for (let j = 0; j < part.chances.length; j += 1) {
-      const chance = part.chances[j] ?? 0
+      const chance = part.chances[j] as number
       if (chance === 0) continue
-      for (let i = 0; i < chances.length; i += 1) sum[i + j] = (sum[i + j] ?? 0) + (chances[i] ?? 0) * chance
+      for (let i = 0; i < chances.length; i += 1) sum[i + j] = (sum[i + j] as number) + (chances[i] as number) * chance
     }
     ;({ first, chances } = trimmed(first + part.first, sum))
   }

@@ -40,6 +40,11 @@ const shape = fc.record({
   beta: fc.double({ min: 0.05, max: 3000, noNaN: true }),
 })
 
+test('below 0 there is no rate, above 1 none either', () => {
+  const b = { alpha: 3, beta: 4 }
+  expect([betaBelow(-0.5, b), betaBelow(1.5, b)]).toEqual([0, 1])
+})
+
 test('both sides add up to 1, mirrored', () => {
   fc.assert(
     fc.property(shape, fc.double({ min: 0.001, max: 0.999, noNaN: true }), (b, x) => {
