@@ -22,14 +22,8 @@ export const ofChances: readonly Equivalent[] = [
   ),
   entry('chances')(
     'no cycle is a day long, or none',
-    [
-      'for (let d = «1»; d < cycle.length && d <= k; d += 1)',
-      '2',
-    ],
-    [
-      'for (let d = 1; d < cycle.length && «d <= k»; d += 1)',
-      '(d) < (k)',
-    ],
+    ['for (let d = «1»; d < cycle.length && d <= k; d += 1)', '2'],
+    ['for (let d = 1; d < cycle.length && «d <= k»; d += 1)', '(d) < (k)'],
   ),
   entry('chances/cycle')(keptFew, ['const kept = keeping<string, DaysToHeat>(«200»)', '201', '(199)']),
   entry('chances/cycle')('no heat comes on the day of the last', [
@@ -49,9 +43,18 @@ export const ofChances: readonly Equivalent[] = [
   ),
   kinship('generations')(
     'an animal with an unknown parent keeps its 0: no whole number comes of what is not known',
-    ['if («sire >= 0 && dam >= 0») complete[i] = 1 + Math.min(complete[sire] as number, complete[dam] as number)', '(sire >= 0) || (dam >= 0)'],
-    ['if (sire >= «0» && dam >= 0) complete[i] = 1 + Math.min(complete[sire] as number, complete[dam] as number)', '(-1)'],
-    ['if (sire >= 0 && dam >= «0») complete[i] = 1 + Math.min(complete[sire] as number, complete[dam] as number)', '(-1)'],
+    [
+      'if («sire >= 0 && dam >= 0») complete[i] = 1 + Math.min(complete[sire] as number, complete[dam] as number)',
+      '(sire >= 0) || (dam >= 0)',
+    ],
+    [
+      'if (sire >= «0» && dam >= 0) complete[i] = 1 + Math.min(complete[sire] as number, complete[dam] as number)',
+      '(-1)',
+    ],
+    [
+      'if (sire >= 0 && dam >= «0») complete[i] = 1 + Math.min(complete[sire] as number, complete[dam] as number)',
+      '(-1)',
+    ],
   ),
   kinship('herd-kinship')('what is not kept is made anew and is the same', ['«bySire.set(sire, kin)»', '']),
   kinship('pedigree')(
@@ -109,4 +112,31 @@ export const ofChances: readonly Equivalent[] = [
     ['if (Math.abs(next - x) <= 1e-15 * x || «next <= low» || next >= high) return next', '(next) < (low)'],
     ['if (Math.abs(next - x) <= 1e-15 * x || next <= low || «next >= high») return next', '(next) > (high)'],
   ),
+  statistics('normal')(
+    'near 3 both ways are right to the last digit, and so is one term more or less',
+    ['if («x > 3») return 1 - tail(x)', '(x) >= (3)'],
+    ['if (x > «3») return 1 - tail(x)', '(2)', '4'],
+    ['if («x < -3») return tail(-x)', '(x) <= (-3)'],
+    ['if (x < -«3») return tail(-x)', '(2)', '4'],
+    ['for (let odd = 3; «Math.abs(term) > 1e-18»; odd += 2) {', '(Math.abs(term)) >= (1e-18)'],
+    ['for (let n = «200»; n >= 1; n -= 1) below = x + n / below', '201', '(199)'],
+  ),
+  statistics('poisson-binomial')(
+    'what is cut off is too small to be seen, and never all',
+    ['const sum = new Float64Array(chances.length + part.chances.length - «1»)', '(0)'],
+    [
+      'while (to - from > 1 && «(chances[from] as number) < negligible») from += 1',
+      '((chances[from] as number)) <= (negligible)',
+    ],
+    [
+      'while (to - from > 1 && «(chances[to - 1] as number) < negligible») to -= 1',
+      '((chances[to - 1] as number)) <= (negligible)',
+    ],
+    ['while («to - from» > 1 && (chances[to - 1] as number) < negligible) to -= 1', '(to) + (from)'],
+    ['while («to - from» > 1 && (chances[from] as number) < negligible) from += 1', '(to) + (from)'],
+  ),
+  statistics('quantiles')('no sum of chances lies just there', [
+    'if («below >= q - rounding») return first + i',
+    '(below) > (q - rounding)',
+  ]),
 ].flat()

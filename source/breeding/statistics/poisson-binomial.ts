@@ -37,7 +37,8 @@ export function sumOfCounts(parts: readonly CountDistribution[]): CountDistribut
     for (let j = 0; j < part.chances.length; j += 1) {
       const chance = part.chances[j] as number
       if (chance === 0) continue
-      for (let i = 0; i < chances.length; i += 1) sum[i + j] = (sum[i + j] as number) + (chances[i] as number) * chance
+      for (let i = 0; i < chances.length; i += 1)
+        sum[i + j] = (sum[i + j] as number) + (chances[i] as number) * chance
     }
     ;({ first, chances } = trimmed(first + part.first, sum))
   }

@@ -52,7 +52,7 @@ export function averageOf(distributions: readonly CountDistribution[]): CountDis
   for (const d of distributions) {
     for (const [i, chance] of d.chances.entries()) {
       const at = d.first - first + i
-      chances[at] = (chances[at] ?? 0) + chance / distributions.length
+      chances[at] = (chances[at] as number) + chance / distributions.length
     }
   }
   return { first, chances }

@@ -11,14 +11,13 @@ const twoSided95 = 1.959963984540054
  * @example wilson(6, 32) // { low: 0.0889, high: 0.3531 }
  */
 export function wilson(successes: number, trials: number): { low: number; high: number } {
-  if (trials === 0) return { low: 0, high: 1 }
   const z2 = twoSided95 * twoSided95
   const share = successes / trials
   const middle = (share + z2 / (2 * trials)) / (1 + z2 / trials)
   const half =
     (twoSided95 * Math.sqrt((share * (1 - share)) / trials + z2 / (4 * trials * trials))) / (1 + z2 / trials)
   return {
-    low: successes === 0 ? 0 : Math.max(0, middle - half),
-    high: successes === trials ? 1 : Math.min(1, middle + half),
+    low: successes === 0 ? 0 : middle - half,
+    high: successes === trials ? 1 : middle + half,
   }
 }

@@ -9,6 +9,10 @@ test('the least count that reaches the chance', () => {
   expect(bandOf(many)).toEqual({ low: 5, middle: 6, high: 7 })
 })
 
+test('where chances were rounded away, the last count holds the rest', () => {
+  expect(countAt({ first: 5, chances: [0.5, 0.49] }, 1)).toBe(6)
+})
+
 test('a chance that is reached but for rounding counts as reached', () => {
   const tenths = { first: 0, chances: new Array<number>(10).fill(0.1) }
   expect(countAt(tenths, 0.3)).toBe(2)
@@ -32,7 +36,8 @@ test('distributions that start apart are laid side by side', () => {
 })
 
 test('nothing to average is a programming error', () => {
-  expect(() => averageOf([])).toThrow(RangeError)
+  expect(() => averageOf([])).toThrow(new RangeError('no distribution to average'))
+  expect(averageOf([{ first: 2, chances: [0.5, 0.5] }])).toEqual({ first: 2, chances: [0.5, 0.5] })
 })
 
 test('a higher chance never gives a lower count', () => {

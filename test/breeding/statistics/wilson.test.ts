@@ -16,6 +16,11 @@ test('without trials anything is possible', () => {
   expect(wilson(0, 0)).toEqual({ low: 0, high: 1 })
 })
 
+test('none of some may be none, and all of some all', () => {
+  for (let trials = 1; trials <= 60; trials += 1)
+    expect([wilson(0, trials).low, wilson(trials, trials).high]).toEqual([0, 1])
+})
+
 test('holds the share itself and stays within 0 and 1', () => {
   fc.assert(
     fc.property(fc.nat(2000), fc.nat(2000), (a, b) => {
