@@ -46,7 +46,7 @@ export function readDay(text: string): Day | undefined {
   if (!/^\d{4}-\d{2}-\d{2}$/.test(text)) return undefined
   const year = Number(text.slice(0, 4))
   const month = Number(text.slice(5, 7))
-  const dayOfMonth = Number(text.slice(8, 10))
+  const dayOfMonth = Number(text.slice(8))
   if (year < 1 || month < 1 || month > 12 || dayOfMonth < 1 || dayOfMonth > daysInMonth(year, month))
     return undefined
   return dayOf(year, month, dayOfMonth)
@@ -74,8 +74,8 @@ export function isoDay(iso: IsoDate): Day {
 
 /** Year, month (1-12) and day of the month of a day. */
 export function calendarOf(day: Day): { year: number; month: number; dayOfMonth: number } {
+  // By the mean year, which is never too late, and too early on a few days around the turn of the year.
   let year = Math.floor((day + 719162) / 365.2425) + 1
-  while (dayOf(year, 1, 1) > day) year -= 1
   while (dayOf(year + 1, 1, 1) <= day) year += 1
   let month = 12
   while (dayOf(year, month, 1) > day) month -= 1

@@ -64,6 +64,11 @@ describe('a fact about one animal', () => {
     }
   })
 
+  test('may come with a correction of another’s, and each has her own', () => {
+    const added = [fact(heat(21), 'animal-2'), correction('served', 'undo')]
+    expect(told(withFacts(book, added))).toEqual(told(openBook([...facts, ...added])))
+  })
+
   test('leaves the places of the others, on the same day only', () => {
     const before = placesOn(book, dayAt(21))
     const [her, other] = placesOn(after, dayAt(21), before).each

@@ -62,6 +62,7 @@ describe('against date-fns, 1600 to 2999', () => {
     )
     expect(dayIso(plusYears(isoDay('2024-02-29'), 1))).toBe('2025-02-28')
     expect(dayIso(plusYears(isoDay('2024-02-29'), 4))).toBe('2028-02-29')
+    expect(dayIso(plusYears(isoDay('2096-02-29'), 4))).toBe('2100-02-28')
   })
 
   test('texts that are dates, and texts that are none', () => {

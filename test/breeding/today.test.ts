@@ -78,7 +78,7 @@ const ticks: Readonly<Record<string, readonly string[]>> = {
   'second-service': ['service', 'bull service', 'to-bull', 'hold'],
   'repeat-heat-watch': ['looked', 'pregnant', 'empty', 'unsure', 'service', 'bull service'],
   'pregnancy-check': ['pregnant', 'empty', 'unsure'],
-  'sweep-bull': ['with-bull', 'bull service'],
+  'sweep-bull': ['with-bull', 'service', 'bull service'],
   'no-heat-seen': ['examined', 'hold', 'pregnant', 'empty', 'unsure'],
   'heat-record': ['service', 'bull service', 'examined', 'hold', 'pregnant', 'empty', 'unsure'],
 }

@@ -86,6 +86,26 @@ export const ofBreeding: readonly Equivalent[] = [
     becomes: ['calving.facts.every((fact) => (fact.ease ?? 1) >= 4 || (fact.dead ?? 0) > 0)'],
     why: 'two facts of one calving have two calves or more, and are hard by that',
   },
+  ...[
+    [
+      'let year = «Math.floor((day + 719162) / 365.2425) + 1»',
+      '(Math.floor((day + 719162) / 365.2425)) - (1)',
+    ],
+    ['let year = Math.floor((day + 719162) / 365.2425) + «1»', '(0)'],
+    ['let year = Math.floor((day + «719162») / 365.2425) + 1', '(719161)'],
+    ['let year = Math.floor((day + 719162) / «365.2425») + 1', '366.2425'],
+  ].map(([at = '', becomes = '']) => ({
+    file: breeding('day'),
+    at,
+    becomes: [becomes],
+    why: 'a year that is too early is counted on',
+  })),
+  {
+    file: breeding('day'),
+    at: 'if (known.size > 50_000) «known.clear()»',
+    becomes: [''],
+    why: 'what is kept is what would be worked out again',
+  },
   {
     file: breeding('pregnancy'),
     at: 'const named = «services.find((service) => service.facts.some((fact) => fact.date === serviceDate))»',

@@ -30,6 +30,12 @@ export const ofList: readonly Equivalent[] = [
   },
   {
     file: breeding('not-on-list'),
+    at: "if («season === undefined || s === undefined») return { code: 'no-season' }",
+    becomes: ['(season === undefined) && (s === undefined)'],
+    why: 'a day of the season is known where the season is',
+  },
+  {
+    file: breeding('not-on-list'),
     at: 'return «s < 0»',
     becomes: ['(s) <= (0)'],
     why: 'a season is not closed on its days -35 to 83',
