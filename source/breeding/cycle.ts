@@ -31,7 +31,7 @@ export interface Service {
 
 /** Heat records and services, each at most one day after the one before. */
 export interface Heat {
-  /** Day and minute of the first sure record; of a heat that is suspect in all its records of the first. */
+  /** Day and minute of the first sure record; of a heat that is suspect in all its records of the first, or of every other day that the suspicion goes on. */
   readonly day: Day
   readonly minute: Minute
   readonly time: TimeOfDay | undefined
@@ -178,9 +178,9 @@ function joinHeat(
     cycle.heats.push(heat)
   } else {
     heat.lastDay = day
-    // Rubbed paint goes before standing heat: the hours run from what is sure. A service belongs to the heat that put
-    // her on the list, and tells of one itself where that is older.
-    if (sure && !heat.sure && (fact.kind === 'heat' || day - heat.day > 1))
+    // Rubbed paint goes before standing heat: the hours run from what is sure. What goes on for longer than a heat lasts
+    // tells of one itself: a suspicion, or a service. Before that a service belongs to the heat that put her on the list.
+    if (!heat.sure && (day - heat.day > 1 || (sure && fact.kind === 'heat')))
       Object.assign(heat, { day, minute, time: fact.time, how: fact.kind === 'heat' ? fact.how : undefined })
     heat.sure ||= sure
     if (sure) heat.sureOn ??= day

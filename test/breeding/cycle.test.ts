@@ -45,6 +45,13 @@ describe('records at most one day apart are one heat, dated by the first sure on
     ['the bull twice', cow(bullService(4), bullService(4)), ['4 sure bull 4']],
     ['suspect', cow(suspect(3)), ['3 suspect']],
     ['suspect twice', cow(suspect(3), suspect(4)), ['3 suspect']],
+    ['suspect for three days: from the third', cow(suspect(3), suspect(4), suspect(5)), ['5 suspect']],
+    ['suspect for four days', cow(suspect(3), suspect(4), suspect(5), suspect(6)), ['5 suspect']],
+    [
+      'suspect for three days, then served',
+      cow(suspect(3), suspect(4), suspect(5), service(6)),
+      ['5 sure AI 6'],
+    ],
     ['suspect, then sure', cow(suspect(3), heat(4)), ['4 sure']],
     ['suspect twice, then sure', cow(suspect(3), suspect(4), heat(5)), ['5 sure']],
     ['suspect, then sure twice', cow(suspect(3), heat(4), heat(5)), ['4 sure']],

@@ -59,17 +59,25 @@ SELECT *, sum(opens) OVER (PARTITION BY animal, cycle ORDER BY n) AS heat FROM m
 CREATE INDEX record_by_heat ON record (animal, cycle, heat, n);
 
 -- Its moment and day are those of its first sure record (a service only where the heat is older than a day), else of
--- the first; its services are one, on their last day, by AI if any of them is.
+-- the first, or of every other day that the suspicion goes on; its services are one, on their last day, by AI if any of
+-- them is.
 CREATE TABLE heat AS
+WITH sured AS (
+    SELECT *, min(iif(sure, n, NULL)) OVER w AS first_sure FROM record WINDOW w AS (PARTITION BY animal, cycle, heat)
+  ),
+  suspected AS (
+    SELECT *, min(day) OVER w + (max(iif(n < coalesce(first_sure, 1e9), day, NULL)) OVER w - min(day) OVER w) / 2 * 2
+      AS suspect_on, max(iif(n = first_sure, iif(kind = 'heat', 1e9, day), NULL)) OVER w AS sure_from
+    FROM sured WINDOW w AS (PARTITION BY animal, cycle, heat)
+  )
 SELECT animal, cycle, heat, parity, day, minute, iif(kind = 'heat', body ->> '$.how', NULL) AS how,
   body ->> '$.time' AS time,
   max(sure) OVER w AS sure, min(iif(sure, day, NULL)) OVER w AS sure_on,
   max(iif(served, day, NULL)) OVER w AS service_day, max(iif(served, NOT natural, NULL)) OVER w AS ai,
   last_value(day) OVER w AS last_day,
-  n = iif((min(iif(sure, 2 * n + (kind = 'service'), NULL)) OVER w) % 2 = 0
-      OR (min(iif(sure, day, NULL)) OVER w) - (min(day) OVER w) > 1,
-    min(iif(sure, n, NULL)) OVER w, min(n) OVER w) AS tells
-FROM record
+  n = iif(sure_from - suspect_on > 1 OR suspect_on IS NULL, first_sure,
+      min(iif(day = suspect_on AND NOT sure, n, NULL)) OVER w) AS tells
+FROM suspected
 WINDOW w AS (PARTITION BY animal, cycle, heat ORDER BY n ROWS BETWEEN UNBOUNDED PRECEDING AND UNBOUNDED FOLLOWING);
 DELETE FROM heat WHERE NOT tells;
 CREATE INDEX heat_by_cycle ON heat (animal, cycle, heat);

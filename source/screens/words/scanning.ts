@@ -66,7 +66,7 @@ export const doubtWords: Readonly<Record<CheckDoubt, string>> = {
 }
 
 export const remarkWords: Readonly<Record<CheckRemark, string>> = {
-  'earlier-stands': 'Her earlier result stands: this age is less exact, and near enough.',
+  'earlier-stands': 'Age near enough: the earlier result stands.',
   'ai-or-bull': 'The calf may be by AI or the bull’s.',
   'no-service-known': 'No service is on record: the age alone tells when she conceived.',
   'heat-since': 'A heat was seen three weeks after that service.',

@@ -45,6 +45,18 @@ describe('Serve: on heat today or yesterday', () => {
     ['at 330 days', maiden({ born: on(-320) }, bullService(-15), heat(10)), 10, `${serve} (late-return)`],
     ['suspect for two days, then sure', cow(fresh, suspect(8), suspect(9), heat(10)), 10, serve],
     ['suspect two days ago, sure yesterday', cow(fresh, suspect(8), heat(9)), 10, serve],
+    [
+      'suspect for three days, today too',
+      cow(fresh, suspect(8), suspect(9), suspect(10)),
+      10,
+      `${serve} (suspect)`,
+    ],
+    [
+      'suspect for three days, to yesterday',
+      cow(fresh, suspect(7), suspect(8), suspect(9)),
+      10,
+      `${serve} (suspect)`,
+    ],
     ['suspect yesterday and the day before', cow(fresh, suspect(8), suspect(9), examined(0)), 10, '-'],
     ['a maiden', maiden(heat(10)), 10, serve],
     ['a maiden not ready', maiden({ ready: false }, heat(10)), 10, '-'],
