@@ -31,7 +31,10 @@ export interface Service {
 
 /** Heat records and services, each at most one day after the one before. */
 export interface Heat {
-  /** Day and minute of the first sure record; of a heat that is suspect in all its records of the first, or of every other day that the suspicion goes on. */
+  /**
+   * Day and minute of the first sure record; of a heat that is suspect in all its records of the first, or of every
+   * other day that the suspicion goes on.
+   */
   readonly day: Day
   readonly minute: Minute
   readonly time: TimeOfDay | undefined

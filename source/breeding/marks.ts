@@ -36,6 +36,8 @@ export function marksOn(animal: AnimalRecord, today: Day): Marks {
   }
   /** A hold without an end lasts until the next hold says when it ended. */
   let openHold = false
+  /** Services planned by the vet; a new plan takes the place of those still to come. */
+  let plans: readonly { on: Day; fact: ExaminedFact }[] = []
   for (const { fact, day } of animal.happenings) {
     if (day > today) break
     if (day === today) marks.todays.push(fact)
@@ -52,12 +54,16 @@ export function marksOn(animal: AnimalRecord, today: Day): Marks {
     else if (fact.kind === 'score') marks.condition = { day, value: fact.condition }
     else if (fact.kind === 'examined') {
       marks.examinedOn = day
-      const planned = fact.serveOn === undefined ? undefined : isoDay(fact.serveOn)
-      if (planned === today) marks.fixedTime = fact
-      else if (planned !== undefined && planned < today && planned > (marks.plannedBefore ?? -Infinity))
-        marks.plannedBefore = planned
+      if (fact.serveOn !== undefined) {
+        const on = isoDay(fact.serveOn)
+        plans = [...plans.filter((plan) => plan.on < day), { on, fact }]
+      }
     }
   }
   marks.onHold ||= openHold
+  for (const { on, fact } of plans) {
+    if (on === today) marks.fixedTime = fact
+    else if (on < today && on > (marks.plannedBefore ?? -Infinity)) marks.plannedBefore = on
+  }
   return marks
 }

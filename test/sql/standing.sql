@@ -36,6 +36,16 @@ SELECT seen.*, about AS animal FROM seen JOIN list
 WHERE day < today AND kind IN ('bar', 'unbar', 'left', 'to-bull', 'examined', 'hold');
 CREATE INDEX past_by_animal ON past (animal, kind, n);
 
+-- Services planned by the vet; a new plan takes the place of those still to come.
+CREATE TABLE plan AS
+WITH told AS (
+  SELECT animal, n, day, CAST(julianday(body ->> '$.serveOn') - 2440587.5 AS INTEGER) AS serve_on,
+    coalesce(body ->> '$.session', '-') AS session
+  FROM past WHERE kind = 'examined' AND body ->> '$.serveOn' IS NOT NULL
+)
+SELECT * FROM told WHERE NOT EXISTS (
+  SELECT 1 FROM told AS later WHERE later.animal = told.animal AND later.n > told.n AND later.day <= told.serve_on);
+
 CREATE TABLE mark AS
 SELECT animal.animal,
   (SELECT kind = 'bar' FROM past WHERE past.animal = animal.animal AND kind IN ('bar', 'unbar') ORDER BY n DESC LIMIT 1)
@@ -48,10 +58,8 @@ SELECT animal.animal,
     AND CAST(julianday(body ->> '$.until') - 2440587.5 AS INTEGER) >= today)
     OR (SELECT body ->> '$.until' IS NULL FROM past WHERE past.animal = animal.animal AND kind = 'hold'
       ORDER BY n DESC LIMIT 1) IS TRUE AS on_hold,
-  (SELECT coalesce(body ->> '$.session', '-') FROM past, list WHERE past.animal = animal.animal AND kind = 'examined'
-     AND CAST(julianday(body ->> '$.serveOn') - 2440587.5 AS INTEGER) = today ORDER BY n DESC LIMIT 1) AS fixed_time,
-  (SELECT max(CAST(julianday(body ->> '$.serveOn') - 2440587.5 AS INTEGER)) FROM past, list WHERE past.animal = animal.animal
-     AND kind = 'examined' AND CAST(julianday(body ->> '$.serveOn') - 2440587.5 AS INTEGER) < today) AS planned_before
+  (SELECT session FROM plan, list WHERE plan.animal = animal.animal AND serve_on = today) AS fixed_time,
+  (SELECT max(serve_on) FROM plan, list WHERE plan.animal = animal.animal AND serve_on < today) AS planned_before
 FROM animal;
 
 CREATE TABLE breeding_fact AS

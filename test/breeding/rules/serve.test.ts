@@ -185,6 +185,7 @@ describe('with a bull before, and nobody has looked since', () => {
 
 describe('a fixed-time service planned for the day', () => {
   const onDay10 = planned(0, 10)
+  const missedPlan = 'take-care: unserved-heat'
   table([
     ['Serve', cow(fresh, onDay10), 10, 'serve: fixed-time'],
     ['the day before', cow(fresh, onDay10), 9, '-'],
@@ -193,13 +194,15 @@ describe('a fixed-time service planned for the day', () => {
     ['four days after, not done', cow(fresh, onDay10), 14, '-'],
     ['the day after, done', cow(fresh, onDay10, service(10)), 11, '-'],
     ['the day after, served the day before', cow(fresh, onDay10, service(9)), 11, '-'],
-    [
-      'of two plans the later',
-      cow(fresh, heat(5), planned(0, 20), planned(1, 10)),
-      21,
-      'take-care: unserved-heat',
-    ],
+    ['of two that were due the later', cow(fresh, planned(0, 10), planned(11, 20)), 23, missedPlan],
+    ['moved to an earlier day: the old plan is gone', cow(fresh, planned(0, 20), planned(1, 10)), 21, '-'],
     ['on heat as well', cow(fresh, onDay10, heat(10)), 10, 'serve: on-heat fixed-time'],
+    ['moved to a later day: the old plan is gone', cow(fresh, planned(0, 10), planned(5, 12)), 10, '-'],
+    ['nor is it missed', cow(fresh, planned(0, 10), planned(5, 12)), 11, '-'],
+    ['moved on its own day', cow(fresh, planned(0, 10), planned(10, 12)), 11, '-'],
+    ['a new plan after the old one was due', cow(fresh, planned(0, 10), planned(11, 20)), 12, missedPlan],
+    ['found in calf since: no plan', cow(fresh, service(-30), planned(0, 10), pregnant(5)), 10, '-'],
+    ['nor is that one missed', cow(fresh, service(-30), planned(0, 10), pregnant(5)), 11, '-'],
     ['planned today: nothing moves until midnight', cow(fresh, heat(0), planned(10, 10)), 10, '-'],
     [
       'second service, 18 days',
