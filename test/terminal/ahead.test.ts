@@ -20,15 +20,10 @@ const facts = (): readonly Fact[] => [
 const recorded = (screen: Screen): readonly Fact[] =>
   (screen.herd as MemoryHerd).state.facts.slice(facts().length)
 
-/** Waits until all that the screen needs is reckoned. */
-async function reckoned(screen: Screen): Promise<void> {
-  for (let i = 0; i < 200 && screen.text.includes('being reckoned'); i += 1) await screen.quiet()
-}
-
 async function ahead(settings: Settings = {}): Promise<Screen> {
   const screen = await openOn(facts(), { now, by: 'MK', rows: 60, ...settings })
   await screen.press('go', 'go-ahead')
-  await reckoned(screen)
+  await screen.reckoned()
   return screen
 }
 
@@ -96,7 +91,7 @@ describe('the next two weeks', () => {
     expect(screen.text).toContain('Fri 29 May')
     await screen.send('\u001b[B')
     expect(screen.line('► ')).toContain('Sat 30 May')
-    await reckoned(screen)
+    await screen.reckoned()
     expect(screen.text).not.toContain('being reckoned')
   })
 
@@ -110,7 +105,7 @@ describe('the next two weeks', () => {
       if (screen.session.desk.slip !== undefined) await screen.press('accept')
     }
     await screen.press('go', 'go-ahead')
-    await reckoned(screen)
+    await screen.reckoned()
     expect(screen.line('Fri 29 May')).not.toBe(before)
   })
 })

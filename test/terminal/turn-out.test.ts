@@ -48,10 +48,6 @@ const bare = ({ id: _id, at: _at, action: _action, by: _by, ...rest }: Fact) => 
 /** The text of the screen on one line. */
 const flat = (screen: Screen): string => screen.text.replaceAll(/\s+/g, ' ')
 
-async function reckoned(screen: Screen): Promise<void> {
-  for (let i = 0; i < 200 && screen.text.includes('being reckoned'); i += 1) await screen.quiet()
-}
-
 const list = (day: string, settings: Settings = {}): Promise<Screen> =>
   openOn(facts(), { now: at('09:00', day), by: 'MK', rows: 60, ...settings })
 
@@ -59,8 +55,7 @@ const list = (day: string, settings: Settings = {}): Promise<Screen> =>
 async function turnOut(day: string, settings: Settings = {}): Promise<Screen> {
   const screen = await list(day, settings)
   await screen.press('go', 'go-turn-out')
-  await reckoned(screen)
-  await screen.quiet()
+  await screen.reckoned()
   return screen
 }
 const pointTo = async (screen: Screen, text: string): Promise<void> => {

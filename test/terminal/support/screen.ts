@@ -2,6 +2,7 @@
 import './colours.ts'
 import { EventEmitter } from 'node:events'
 import type { Instance } from 'ink'
+import { vi } from 'vitest'
 import type { Cell } from '../../../build/picture/cell.ts'
 import { dayIso } from '../../../source/breeding/day.ts'
 import type { Fact } from '../../../source/breeding/facts.ts'
@@ -15,6 +16,9 @@ import { themeFor } from '../../../source/screens/theme.ts'
 import type { KeyMeaning } from '../../../source/screens/words/keys.ts'
 import { MemoryHerd } from './memory-herd.ts'
 import { FakeInput, FakeOutput } from './streams.ts'
+
+/** A screen draws and reckons in full, which takes seconds where the machine is busy. */
+vi.setConfig({ testTimeout: 180_000 })
 
 /** Bytes that a terminal sends for a key. */
 const bytes: Readonly<Record<string, string>> = {
