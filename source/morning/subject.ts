@@ -3,7 +3,7 @@ import { type Desk, placeOf, type Subject, subjectFor, subjectOnList } from './d
 import { because } from './message.ts'
 import { bullsEntryAt } from './places/bulls.ts'
 import { animalAt } from './places/season.ts'
-import { animalOfMoveAt } from './turn-out.ts'
+import { animalOfMoveAt } from './turn-out/move.ts'
 
 /**
  * The number being typed, else the animal whose page is open, else the one pointed at: on the list, among the animals of

@@ -9,9 +9,9 @@ import { because, type Message } from '../message.ts'
 import { moved, movedBySection, pageOf, pointedAt } from '../page.ts'
 import type { Place } from '../place.ts'
 import { actScanning, openScanning } from '../places/scanning.ts'
-import { placeFor } from '../places/turn-out.ts'
 import type { Step } from '../step.ts'
 import { subjectOf } from '../subject.ts'
+import { placeFor } from '../turn-out/opening.ts'
 
 /** Digits of a number being typed. */
 const LONGEST_NUMBER = 16

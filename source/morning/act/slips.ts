@@ -8,9 +8,9 @@ import { readTypedDay } from '../forms/reader.ts'
 import { voiding } from '../history.ts'
 import type { Message } from '../message.ts'
 import { pointedAt } from '../page.ts'
-import { moveDayTyped } from '../places/turn-out.ts'
 import { withPlace } from '../places/with-place.ts'
 import { recording, type Step } from '../step.ts'
+import { moveDayTyped } from '../turn-out/day.ts'
 
 /** Initials, in characters. */
 const LONGEST_INITIALS = 8

@@ -1,20 +1,15 @@
 /** The move to the bull weeks and out of them: what its keys do. */
-
-import { movesDue, withBull } from '../../breeding/ahead/moves-due.ts'
+import { movesDue } from '../../breeding/ahead/moves-due.ts'
 import { animalNamed } from '../../breeding/book.ts'
-import { type Day, dayIso, plusDays } from '../../breeding/day.ts'
-import { HERD, type NewFact, type SeasonFact } from '../../breeding/facts.ts'
-import type { BlockDay } from '../../breeding/list.ts'
-import { dayOfSeason } from '../../breeding/season.ts'
-import { bookNow } from '../book-now.ts'
+import { plusDays } from '../../breeding/day.ts'
 import { type Desk, subjectOnList } from '../desk.ts'
-import { readTypedDay } from '../forms/reader.ts'
 import type { Message } from '../message.ts'
 import type { TurnOutPlace } from '../place.ts'
 import { knownView } from '../reckoning.ts'
 import { asking, refused, type Step } from '../step.ts'
+import { canBeRecorded, isDayOfMove } from '../turn-out/day.ts'
+import { longer } from '../turn-out/longer.ts'
 import {
-  blockOf,
   blocksWithBull,
   changeOf,
   chosenBulls,
@@ -23,7 +18,8 @@ import {
   type Move,
   moveOf,
   openAnimals,
-} from '../turn-out.ts'
+} from '../turn-out/move.ts'
+import { placeFor } from '../turn-out/opening.ts'
 import { withPlace } from './with-place.ts'
 
 /** What can be done here besides moving about. */
@@ -41,50 +37,11 @@ export type TurnOutAct =
   | { readonly is: 'record' }
   | { readonly is: 'back' }
 
-/** The screen as it opens: on the move that is due, else on the next one. */
-export function openTurnOut(desk: Desk): TurnOutPlace {
-  const [due] = movesDue(desk.book, desk.page.list)
-  if (due !== undefined) return placeFor(desk, due.block, due.what)
-  const order: readonly BlockDay['phase'][] = ['bull', 'ai', 'closing', 'before', 'closed']
-  const [next] = blocksWithBull(desk).toSorted((a, b) => order.indexOf(a.phase) - order.indexOf(b.phase))
-  const what = next?.phase === 'bull' || next?.phase === 'closing' ? 'out' : 'in'
-  return placeFor(desk, next?.block ?? '', what)
-}
-
-/** The screen of one move: on the day of the plan, or today where that is past. */
-export function placeFor(desk: Desk, block: string, what: TurnOutPlace['what']): TurnOutPlace {
-  const season = blocksWithBull(desk).find((one) => one.block === block)?.season
-  const today = desk.now.day
-  const planned =
-    season === undefined ? today : dayOfSeason(season, (what === 'in' ? season.aiEnd : season.bullEnd) + 1)
-  return { at: 'turn-out', pointer: 0, block, what, day: Math.max(planned, today) as Day, without: [] }
-}
-
-/**
- * One bull comes out today, lame or worn out: of the block where he is with most, so that another can go in for him.
- *
- * @param bull his number
- * @example placeForBull(desk, 'B9')?.what // 'out'; undefined where he is with none
- */
-export function placeForBull(desk: Desk, bull: string): TurnOutPlace | undefined {
-  const { day } = desk.now
-  const count = (block: string): number =>
-    withBull(bookNow(desk), block, day).filter(({ bulls }) => bulls.includes(bull)).length
-  const [most] = blocksWithBull(desk)
-    .map(({ block }) => ({ block, count: count(block) }))
-    .toSorted((a, b) => b.count - a.count)
-  if (most === undefined || most.count === 0) return undefined
-  return { ...placeFor(desk, most.block, 'out'), day, bull }
-}
-
 /** What can be taken off: the bulls, then the animals. Who does not go can be pointed at below them. */
 const pointable = (move: Move): readonly string[] => [
   ...move.bulls.map(({ bull }) => bull.id),
   ...move.goes.map(({ animal }) => animal.id),
 ]
-
-/** Whether a move on that day can be recorded: what has happened, and what is agreed for the next morning. */
-export const canBeRecorded = (desk: Desk, day: Day): boolean => day <= plusDays(desk.now.day, 1)
 
 /** Open animals to reckon with. */
 export const openAt = (desk: Desk, move: Move): number =>
@@ -161,29 +118,6 @@ function toDay(desk: Desk, place: TurnOutPlace, move: Move, by: 1 | -1): Step {
     : refused(desk, 'move-outside-season')
 }
 
-function isDayOfMove(desk: Desk, place: TurnOutPlace, { season }: Move, day: Day): boolean {
-  const last = place.what === 'in' ? dayOfSeason(season, season.bullEnd) : plusDays(desk.now.day, 60)
-  return day >= season.matingStart && day <= last
-}
-
-/**
- * The day of a move that is typed: it may have been, where the move is recorded late. A day without a year is the one
- * within the season.
- *
- * @returns the day, or the code of what is the matter with it
- * @example moveDayTyped(desk, place, '30 feb') // 'no-date'
- */
-export function moveDayTyped(
-  desk: Desk,
-  place: TurnOutPlace,
-  text: string,
-): Day | 'no-date' | 'move-outside-season' {
-  const days = [false, true].flatMap((ahead) => readTypedDay(text, desk.now.day, ahead) ?? [])
-  const move = moveOf(desk, place)
-  if (days.length === 0 || move === undefined) return 'no-date'
-  return days.find((day) => isDayOfMove(desk, place, move, day)) ?? 'move-outside-season'
-}
-
 function record(desk: Desk, place: TurnOutPlace, move: Move): Step {
   const facts = factsOfMove(move, place)
   const count = new Set(facts.map(({ about }) => about)).size
@@ -207,36 +141,6 @@ function record(desk: Desk, place: TurnOutPlace, move: Move): Step {
 function lateness(desk: Desk, place: TurnOutPlace, move: Move): { days: number; unserved: number } {
   const { days, unserved } = changeOf(move, openAt(desk, move))
   return { days, unserved: place.what === 'in' ? unserved : 0 }
-}
-
-/** AI goes on for a week in the place of the bull's first; he comes out on the same day as planned. */
-function longer(desk: Desk, place: TurnOutPlace, move: Move): Step {
-  const phase = blockOf(desk, place)?.phase
-  if (place.what !== 'in' || (phase !== 'ai' && phase !== 'before')) return refused(desk, 'ai-is-over')
-  const fact = desk.book.live.find(
-    (one): one is SeasonFact => one.kind === 'season' && one.id === move.season.factId,
-  )
-  if (fact === undefined || fact.bullWeeks < 1) return refused(desk, 'no-bull-week-left')
-  const { id: _id, at: _at, by: _by, action: _action, ...season } = fact
-  const facts: readonly NewFact[] = [
-    {
-      ...season,
-      about: HERD,
-      date: dayIso(desk.now.day),
-      aiWeeks: fact.aiWeeks + 1,
-      bullWeeks: fact.bullWeeks - 1,
-    },
-  ]
-  const closes = plusDays(move.planned, 6)
-  const said: Message = {
-    tone: 'done',
-    code: 'ai-longer',
-    values: { block: place.block, day: closes, weeks: fact.aiWeeks + 1 },
-    facts,
-  }
-  const asked = asking(desk, 'ai-longer', facts, said).desk
-  const after = { ...place, day: plusDays(move.planned, 7) }
-  return { desk: asked.slip?.is === 'question' ? { ...asked, slip: { ...asked.slip, after } } : asked }
 }
 
 /** Leaving a move that is due puts it off: what that does is said. */

@@ -2,7 +2,7 @@
 import { type Desk, placeOf } from '../../morning/desk.ts'
 import type { TurnOutPlace } from '../../morning/place.ts'
 import { bullsEntryAt } from '../../morning/places/bulls.ts'
-import { openTurnOut, placeForBull } from '../../morning/places/turn-out.ts'
+import { openTurnOut, placeForBull } from '../../morning/turn-out/opening.ts'
 import { type Binding, plain } from '../binding.ts'
 import { numberKeys, orHerPage } from '../number-keys.ts'
 
