@@ -66,6 +66,11 @@ export const ofStraws: readonly Equivalent[] = [
     ['(-1)'],
     'fewer than none needed are none missing',
   ),
+  entry('straws-on-list')(
+    '«return nothingSetAside()»',
+    [''],
+    'where nothing is given the ranking sets nothing aside',
+  ),
   order(
     'export const textOrder = (a: string, b: string): number => (a < b ? -«1» : a > b ? 1 : 0)',
     ['2'],

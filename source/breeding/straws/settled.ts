@@ -17,11 +17,9 @@ export function servicesSettled(book: HerdBook, until: Day): ReadonlySet<string>
   const moving = new Set(movements.map(({ fact }) => fact.id))
   const past = book.services.filter(({ date }) => isoDay(date) <= until)
   const settled = new Set(past.map(({ id }) => id).filter((id) => !moving.has(id)))
-  for (const [sire, ofSire] of Map.groupBy(movements, ({ fact }) => fact.sire)) {
-    // A service that names no sire is told of for ever.
-    if (sire === undefined) continue
+  // A service that names no sire is told of for ever: no count is of none.
+  for (const ofSire of Map.groupBy(movements, ({ fact }) => fact.sire).values())
     for (const id of settledOf(book, ofSire)) settled.add(id)
-  }
   return settled
 }
 
