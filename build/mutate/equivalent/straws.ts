@@ -49,6 +49,11 @@ export const ofStraws: readonly Equivalent[] = [
     ['(-1)'],
     'days are whole, and none is said a line above',
   ),
+  straws('settled')(
+    "const counts = «movements.filter(({ fact }) => fact.kind === 'stock-take')».toReversed()",
+    ['movements'],
+    'nothing but a count makes straws certain again: the others are tried in vain',
+  ),
   straws('stock')(
     'let lot = «pool.lots.find((one) => fieldsOfPlace.every((field) => one[field] === fact[field]))»',
     ['pool.lots.findLast((one) => fieldsOfPlace.every((field) => one[field] === fact[field]))'],

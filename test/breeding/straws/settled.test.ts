@@ -35,6 +35,13 @@ describe('a service is settled', () => {
       used('first', 1),
       stockTake(2, 'S1', 'sexed', 9),
     ],
+    [
+      'by the first count of a sire of whom no stock was kept before',
+      ['first'],
+      delivery(0, 'S2', 'sexed', 1),
+      used('first', 1),
+      stockTake(2, 'S1', 'sexed', 9),
+    ],
   ])('%s', (_, expected, ...drafts) => expect(settled(9, drafts)).toEqual(expected))
 })
 
