@@ -6,13 +6,16 @@ import { standingOn } from '../../../source/breeding/standing.ts'
 import {
   type Animal,
   bar,
+  block,
   bookOf,
   calving,
   cow,
   dayAt,
   empty,
+  fromBull,
   heat,
   left,
+  maiden,
   pregnant,
   service,
   unsure,
@@ -71,4 +74,34 @@ test('a service of an earlier season does not count as one of this', () => {
 
 test('who was with the bull and has no result is named apart', () => {
   expect(emptiesAt(60, [cow(calved, service(5), heat(26), withBull(42))])).toEqual(['1: with-bull 120'])
+})
+
+test('she stays a week after it was decided that she goes', () => {
+  const barred = cow(calved, service(-5), empty(26), bar(30))
+  expect(emptiesAt(36, [barred])).toEqual(['1: checked-empty 41'])
+  expect(emptiesAt(37, [barred])).toEqual([])
+})
+
+test('a bull with her in the AI weeks does not name her apart; after them he does', () => {
+  expect(emptiesAt(60, [cow(calved, withBull(20), fromBull(41))])).toEqual(['1: not-served 120'])
+  expect(emptiesAt(60, [cow(calved, withBull(42))])).toEqual(['1: with-bull 120'])
+})
+
+test('a service of season day -35 is one of the season, the day before it is not', () => {
+  expect(emptiesAt(-2, [cow(calving(-100), service(-35), empty(-5))])).toEqual(['1: checked-empty 33'])
+  expect(emptiesAt(0, [cow(calving(-100), service(-36), empty(-5))])).toEqual(['1: not-served 100'])
+})
+
+test('of the same reason those without days last, maidens', () => {
+  expect(emptiesAt(10, [maiden(), cow(calving(-60)), cow(calving(-90))])).toEqual([
+    '3: not-served 100',
+    '2: not-served 70',
+    '1: not-served undefined',
+  ])
+})
+
+test('gone to another block she is not asked about a week later', () => {
+  const gone = cow(calved, service(2), empty(35), block(38, 'autumn'))
+  expect(emptiesAt(44, [gone])).toEqual(['1: checked-empty 42'])
+  expect(emptiesAt(45, [gone])).toEqual([])
 })

@@ -96,3 +96,66 @@ test.each([
 ] as const)('%s', (_, one, s, expected) => {
   expect(ends(s, one)).toBe(expected)
 })
+
+// Carried 282 days: due on season day 284 of a service on day 2.
+test.each([
+  ['12 days early', 272, 'held'],
+  ['13 days early', 271, 'unknown'],
+  ['12 days late', 296, 'held'],
+  ['13 days late', 297, 'unknown'],
+] as const)('a calving without a check, %s', (_, calved, expected) => {
+  expect(ends(310, cow(calving(-70), service(2), calving(calved)))).toBe(expected)
+})
+
+test('a calving of today says nothing yet', () => {
+  const one = cow(calving(-70), service(2), calving(284))
+  expect([284, 285].map((s) => ends(s, one))).toEqual(['unknown', 'held'])
+})
+
+test('a calving is that of the nearest service', () => {
+  expect(ends(310, cow(calving(-70), service(2), service(12), calving(288)))).toBe('held unknown')
+  expect(ends(310, cow(calving(-70), service(2), service(12), calving(290)))).toBe('unknown held')
+})
+
+test('with a pregnant result the calving is not asked', () => {
+  const named = pregnant(60, { serviceDate: '2026-05-03' })
+  expect(ends(330, cow(calving(-70), service(2), service(23), named, calving(305)))).toBe('held unknown')
+})
+
+test('a heat that was suspect and is sure from today on says nothing before tomorrow', () => {
+  const one = cow(calving(-70), service(2), suspect(23), heat(23))
+  expect([23, 24].map((s) => ends(s, one))).toEqual(['unknown', 'failed'])
+})
+
+test('conceived 18 days later by the check: the service failed; 17 days later it is not known', () => {
+  const foetus = (age: number) => pregnant(80, { foetalAge: age })
+  const bull = [withBull(10)]
+  expect(ends(90, cow(calving(-70), service(2), ...bull, foetus(60)))).toBe('failed')
+  expect(ends(90, cow(calving(-70), service(2), ...bull, foetus(61)))).toBe('unknown')
+})
+
+test('a foetal age within a week of the service tells it from a bull that came after', () => {
+  const told = (age: number) =>
+    ends(90, cow(calving(-70), service(30), withBull(31), pregnant(80, { foetalAge: age })))
+  expect([58, 57, 50, 43, 42].map(told)).toEqual(['unknown', 'held', 'held', 'held', 'unknown'])
+})
+
+test('each cycle has its own services', () => {
+  expect(ends(320, cow(calving(-400), service(-285), calving(-3), service(40), service(61)))).toBe(
+    'held failed unknown',
+  )
+})
+
+test('whether a check or a calving has spoken of a service', () => {
+  const checked = (s: number, one: Animal) => {
+    const book = bookOf(one)
+    const [animal] = book.animals.values()
+    return serviceResults(standingOn(book, animal as AnimalRecord, dayAt(s)), book).map(
+      (result) => result.checked,
+    )
+  }
+  expect(checked(40, cow(calved, service(2), unsure(35)))).toEqual([true])
+  expect(checked(40, cow(calved, service(2), unsure(20)))).toEqual([false])
+  expect(checked(320, cow(calved, service(2), calving(284)))).toEqual([true])
+  expect(checked(40, cow(calved, service(2)))).toEqual([false])
+})
