@@ -34,7 +34,7 @@ function firstHeatAfterCalving({ firstHeat }: Rates): DaysToHeat {
   const days = new Array<number>(Math.max(...firstHeat.map((curve) => curve.to)) + 1).fill(0)
   for (const { share, mean, sd, from, to } of firstHeat) {
     for (const [i, chance] of normalDays(mean, sd, from, to).entries())
-      days[from + i] = (days[from + i] ?? 0) + share * chance
+      days[from + i] = (days[from + i] as number) + share * chance
   }
   firstHeats.set(firstHeat, days)
   return days
@@ -47,13 +47,11 @@ function firstHeatAfterCalving({ firstHeat }: Rates): DaysToHeat {
  * @example anywhereInCycle(22, defaultRates)[0] // 0.0455 (1 in 22)
  */
 function anywhereInCycle(mean: number, rates: Rates): DaysToHeat {
-  const cycle = daysToHeat('heat', mean, rates)
-  const days: number[] = []
   let longer = 1
-  for (let d = 0; d < cycle.length; d += 1) {
-    longer -= cycle[d] ?? 0
-    days.push(Math.max(0, longer))
-  }
+  const days = daysToHeat('heat', mean, rates).map((share) => {
+    longer -= share
+    return Math.max(0, longer)
+  })
   const sum = days.reduce((a, b) => a + b, 0)
   return days.map((share) => share / sum)
 }

@@ -6,7 +6,7 @@ import type { Rates } from '../chances/rates.ts'
 import type { StrawKind } from '../facts.ts'
 import { begin, type Course, heatsOf, lose, ruleOut, strawKinds } from './course.ts'
 import type { AnimalOutlook, Conception, SeasonDays } from './outlook.ts'
-import { type StrawCount, scale, together, weightOf } from './track.ts'
+import { type StrawCount, scale, type Track, together, weightOf } from './track.ts'
 
 /** Chances of one animal; all 0 to 1. */
 export interface AnimalForecast {
@@ -23,13 +23,12 @@ export interface AnimalForecast {
 function settle(course: Course, day: number): void {
   const from = Math.max(0, day - course.from)
   const total = course.tracks.reduce((sum, track) => sum + weightOf(track, from), 0)
-  for (const track of course.tracks) {
-    if (total > 0) scale(track, from, 1 / total)
-    else track.later = 1
+  if (total === 0) {
+    for (const track of course.tracks) track.later = 1
+    return
   }
-  const natural = course.conceived.natural
-  if (total > 0 && natural)
-    for (let i = 0; i < natural.length; i += 1) natural[i] = (natural[i] as number) / total
+  for (const track of course.tracks) scale(track, from, 1 / total)
+  course.conceived.natural &&= course.conceived.natural.map((share) => share / total)
 }
 
 /** After the last day of AI no more straws are taken: they are counted, and one track is enough. */
@@ -58,7 +57,7 @@ export function endAi(course: Course, day: number): void {
 function conceptionsOf({ animal, from, tracks, conceived, start }: Course): Conception[] {
   const conceptions: Conception[] = []
   if (start.conceived) {
-    const share = tracks[0]?.conceived[start.conceived.day - from] ?? 0
+    const share = (tracks[0] as Track).conceived[start.conceived.day - from] as number
     conceptions.push({ ...start.conceived, share })
   }
   for (const by of ['natural', ...strawKinds] as const) {

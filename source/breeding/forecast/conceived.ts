@@ -20,7 +20,7 @@ export function conceivedChances(
   const survival = survivalByAge(losses)
   const chances = by.map(() => 0)
   for (const { day, share } of conceptions) {
-    const held = share * (survival[Math.min(Math.max(0, on - day), survival.length - 1)] ?? 0)
+    const held = share * (survival[Math.min(Math.max(0, on - day), survival.length - 1)] as number)
     for (const [i, end] of by.entries()) if (day <= end) chances[i] = (chances[i] as number) + held
   }
   return chances.map((chance) => Math.min(1, chance))

@@ -55,22 +55,17 @@ function gestationBy(
     const days = [...sires].map((sire) => gestationDays(sireOf(book, sire), maiden, book.policy))
     return days.length === 0 ? undefined : Math.round(days.reduce((a, b) => a + b, 0) / days.length)
   }
-  const { defaultGestation } = book.policy
-  const means = [false, true].map((maiden) => ({
+  const natural = book.policy.defaultGestation
+  const means = (maiden: boolean) => ({
     conventional: inStock('conventional', maiden),
     sexed: inStock('sexed', maiden),
-    beef: inStock('beef', maiden) ?? defaultGestation,
-    natural: defaultGestation,
-  }))
+    beef: inStock('beef', maiden),
+  })
+  const [ofCow, ofMaiden] = [means(false), means(true)]
   return (breed, maiden) => {
     const own = gestationDays({ breed }, maiden, book.policy)
-    const mean = means[maiden ? 1 : 0]
-    return {
-      conventional: mean?.conventional ?? own,
-      sexed: mean?.sexed ?? own,
-      beef: mean?.beef ?? defaultGestation,
-      natural: defaultGestation,
-    }
+    const { conventional = own, sexed = own, beef = natural } = maiden ? ofMaiden : ofCow
+    return { conventional, sexed, beef, natural }
   }
 }
 
@@ -90,7 +85,7 @@ function watchOf(season: Season, block: readonly Standing[], today: Day): Watch 
   for (let s = -DAYS_BACK; s < 0; s += 1) if (!watched(dayOf(s))) before.add(s)
   const bull = seasonDay(season, today) > season.aiEnd ? notLookedIn(season, block) : new Set<number>()
   let from = PRE_MATING
-  while (from < 0 && before.has(from)) from += 1
+  while (before.has(from)) from += 1
   return { before, bull, from: Math.min(from, Math.max(PRE_MATING, seasonDay(season, today))) }
 }
 

@@ -66,6 +66,23 @@ test('the chance of so many returns is the binomial one where all services are o
   expect(record?.chanceIfSound).toBeCloseTo(3 * p ** 2 * (1 - p) + p ** 3, 10)
 })
 
+test('two early returns are a doubt, one alone is none, however rare', () => {
+  const early = cow(calving(-60), by('B1'), heat(61))
+  expect(recordsAt(62, [early])[0]).toMatchObject({ returned: 1, doubtful: false })
+  expect(recordsAt(62, [early])[0]?.chanceIfSound).toBeLessThan(0.05)
+  expect(recordsAt(62, [early, early])[0]).toMatchObject({ returned: 2, doubtful: true })
+})
+
+test('of an old service that failed a return has long come', () => {
+  const [record] = recordsAt(110, [back('B1')])
+  expect(record?.chanceIfSound).toBeCloseTo(1 - ratesOfPolicy(bookOf([]).policy).conception.natural, 12)
+})
+
+test('his services stand in the order of their days', () => {
+  const [record] = recordsAt(75, [served('B1', 50), served('B1', 44), served('B1', 47)])
+  expect(record?.services.map(({ service: { day } }) => day - dayAt(0))).toEqual([44, 47, 50])
+})
+
 test('services too young to be followed by a return say nothing against him', () => {
   const [record] = recordsAt(50, [served('B1', 45), served('B1', 46)])
   expect(record).toMatchObject({ returned: 0, chanceIfSound: 1, doubtful: false })

@@ -56,6 +56,14 @@ test('weeks from the first with a calving to the last, without gaps', () => {
     { week: 3, calved: 1, expected: 0, cumulative: 4 },
   ])
   expect(pattern(30, maiden()).weeks).toEqual([])
+  const early = pattern(30, calvedOn(start - 10), calvedOn(start + 8)).weeks
+  expect(early.map(({ week, calved, cumulative }) => [week, calved, cumulative])).toEqual([
+    [-1, 1, 1],
+    [0, 0, 1],
+    [1, 0, 1],
+    [2, 1, 2],
+  ])
+  expect(pattern(30, calvedOn(start + 8)).weeks).toEqual([{ week: 2, calved: 1, expected: 0, cumulative: 1 }])
 })
 
 test('those still to come are expected around their due dates, the overdue around today', () => {

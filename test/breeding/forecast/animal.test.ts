@@ -2,6 +2,7 @@ import { expect, test } from 'vitest'
 import { survivalToAge } from '../../../source/breeding/chances/losses.ts'
 import { defaultRates, type LossPeriod } from '../../../source/breeding/chances/rates.ts'
 import { inCalfWithoutReturn, returnsAfter } from '../../../source/breeding/chances.ts'
+import { startOf } from '../../../source/breeding/forecast/anchor.ts'
 import { type AnimalForecast, forecastAnimal } from '../../../source/breeding/forecast/animal.ts'
 import { conceivedChances } from '../../../source/breeding/forecast/conceived.ts'
 import type { Anchor, AnimalOutlook } from '../../../source/breeding/forecast/outlook.ts'
@@ -211,6 +212,43 @@ test('heats seen for certain and none seen: no heat is known to come', () => {
   )
   expect(forecast.inCalf.at(-1)).toBe(0)
   expect(forecast.services).toBe(0)
+  expect(sum(forecast.straws.conventional)).toBeCloseTo(1, 12)
+})
+
+test('a pregnancy is lost day by day from the first to the last day of its period', () => {
+  // Conceived on day -40, known in calf at 30 days of age; half are lost from then to an age of 40 days.
+  const anchor: Anchor = { kind: 'in-calf', conceived: -40, confirmed: -10, by: 'beef', gestation: 283 }
+  const losses = [{ from: 30, to: 40, lost: 0.5 }]
+  const { inCalf } = forecastAnimal({ ...cow, anchor, chancesUsed: 2 }, seasonOn(-9), { ...rates, losses })
+  expect(inCalf[0]).toBeCloseTo(1, 12)
+  expect(inCalf[1]).toBeCloseTo(0.5 ** 0.1 / 0.5 ** 0, 12)
+  expect(inCalf[9]).toBeCloseTo(0.5 ** 0.9, 12)
+  expect(inCalf[10]).toBeCloseTo(0.5, 12)
+  expect(inCalf[30]).toBeCloseTo(0.5, 12)
+})
+
+test('a heat on the first day that it would have been served again tells as much as a later one', () => {
+  const outlook: AnimalOutlook = { ...cow, anchor: served(0), chancesUsed: 1 }
+  const season = { ...seasonOn(19), returnsFrom: 18 }
+  const onDay = startOf(outlook, season, rates).heats[18] ?? Number.NaN
+  const open = 0.45 * (1 - 0.8 * onDay)
+  expect(forecastAnimal(outlook, season, rates).inCalf[0]).toBeCloseTo(0.55 / (0.55 + open), 6)
+  expect(forecastAnimal(outlook, { ...season, today: 18 }, rates).inCalf[0]).toBeCloseTo(0.55, 12)
+})
+
+test('what an empty result rules out is no conception any more; each that is told of has a chance', () => {
+  const animal = { ...withBull, emptyCheck: { on: 80, rulesOutTo: 50 } }
+  const { conceptions, inCalf } = forecastAnimal(animal, seasonOn(110), rates)
+  expect(conceptions.map(({ day }) => day).sort((a, b) => a - b)[0]).toBe(51)
+  expect(conceptions.every(({ share, by }) => share > 0 && by === 'natural')).toBe(true)
+  expect(sum(conceptions.map(({ share }) => share))).toBeCloseTo(inCalf[0] ?? Number.NaN, 12)
+})
+
+test('conceptions of the past sum to what is in calf this morning, those of his first day among them', () => {
+  const animal: AnimalOutlook = { ...withBull, anchor: { kind: 'heat', day: 45 } }
+  const { conceptions, inCalf } = forecastAnimal(animal, seasonOn(110), rates)
+  expect(conceptions[0]?.day).toBe(45)
+  expect(sum(conceptions.map(({ share }) => share))).toBeCloseTo(inCalf[0] ?? Number.NaN, 12)
 })
 
 test('without a bull the season ends with AI', () => {
