@@ -5,6 +5,7 @@ import type { Equivalent } from './equivalent/entry.ts'
 import { ofHerd } from './equivalent/herd.ts'
 import { ofList } from './equivalent/list.ts'
 import { ofRules } from './equivalent/rules.ts'
+import { ofSeason } from './equivalent/season.ts'
 import { ofStraws } from './equivalent/straws.ts'
 
 export const equivalents: readonly Equivalent[] = [
@@ -12,6 +13,7 @@ export const equivalents: readonly Equivalent[] = [
   ...ofList,
   ...ofRules,
   ...ofStraws,
+  ...ofSeason,
   ...ofChances,
   ...ofHerd,
 ]

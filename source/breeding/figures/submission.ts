@@ -4,8 +4,9 @@ import { calvedAtLeast, standingOn } from '../standing.ts'
 import type { Member } from './cohort.ts'
 import { type Figure, figureOf } from './figure.ts'
 
+const THREE_WEEKS = 21
 /** Last season day of the first three weeks of AI. */
-export const LAST_DAY = 20
+export const LAST_DAY = THREE_WEEKS - 1
 /** Percent served in three weeks to aim for. */
 const TARGET = 90
 
@@ -28,11 +29,11 @@ export interface Submission {
 }
 
 /** Percent to have served by the evening of a season day: 30, 60 and 90 after one, two and three weeks. */
-export const paceTarget = (day: number): number => (TARGET * Math.min(LAST_DAY + 1, day + 1)) / (LAST_DAY + 1)
+export const paceTarget = (day: number): number => (TARGET * Math.min(THREE_WEEKS, day + 1)) / THREE_WEEKS
 
 /** Season day of her first AI service from the mating start on. */
 export const firstServed = ({ services }: Member, season: Season): number | undefined =>
-  services.map(({ service }) => (service.ai ? seasonDay(season, service.day) : -1)).find((s) => s >= 0)
+  services.flatMap(({ service }) => (service.ai ? [seasonDay(season, service.day)] : [])).find((s) => s >= 0)
 
 /** Whether she has calved long enough ago by the end of the three weeks; maidens have. */
 export function readyInTime({ now, animal }: Member, book: HerdBook, season: Season): boolean {
@@ -58,7 +59,7 @@ export function submission(
   const served = (group: readonly Member[], by: number): number =>
     group.filter((member) => (firstServed(member, season) ?? Number.POSITIVE_INFINITY) <= by).length
   const ready = members.filter((member) => readyInTime(member, book, season))
-  const over = Math.max(0, Math.min(LAST_DAY + 1, s))
+  const over = Math.max(0, Math.min(THREE_WEEKS, s))
   const pace = Array.from({ length: over }, (_, day): PaceDay => {
     const count = served(members, day)
     const percent = members.length === 0 ? undefined : (100 * count) / members.length

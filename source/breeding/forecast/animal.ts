@@ -39,7 +39,7 @@ export function endAi(course: Course, day: number): void {
     for (const kind of strawKinds) {
       const chances = course.straws[kind]
       while (chances.length <= taken[kind]) chances.push(0)
-      chances[taken[kind]] = (chances[taken[kind]] ?? 0) + weight
+      chances[taken[kind]] = (chances[taken[kind]] as number) + weight
       course.services += weight * taken[kind]
     }
   }

@@ -79,7 +79,9 @@ export function* forecastHerdInSteps(question: HerdQuestion): Steps<HerdForecast
     emptyAtEnd: count('emptyAtEnd'),
     straws: { conventional: count('conventional'), sexed: count('sexed'), beef: count('beef') },
     heiferCalves: count('heiferCalves'),
-    inCalf: Array.from({ length: mornings }, (_, i) => mean(points.map((point) => point.inCalf[i] ?? 0))),
+    inCalf: Array.from({ length: mornings }, (_, i) =>
+      mean(points.map((point) => point.inCalf[i] as number)),
+    ),
     conceivedBy: weekEnds(question.season).map((day, i) => ({
       day,
       ...over(points.map(({ conceivedBy }) => conceivedBy[i] as CountDistribution)),

@@ -13,6 +13,7 @@ test('six weeks end with day 41, the season with day 62', () => {
   expect(told(figures.sixWeeks)).toBe('1/4')
   expect(told(figures.all)).toBe('3/4')
   expect(told(figures.empty)).toBe('1/4')
+  expect([figures.sixWeeks.target, figures.empty.target]).toEqual([78, 10])
 })
 
 test('of whom it is not known from day 42 on, it is known for the six weeks', () => {

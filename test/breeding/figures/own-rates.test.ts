@@ -9,6 +9,7 @@ import {
   calving,
   cow,
   dayAt,
+  type Happening,
   heat,
   left,
   maiden,
@@ -83,6 +84,25 @@ test('heats seen again on days 15-29', () => {
   expect(more(-21, -7)).toEqual([0, 2])
   expect(more(-21, 8)).toEqual([1, 0])
   expect(more(-21, 9)).toEqual([0, 1])
+})
+
+test('no heat counts once she was served, nor one whose days reach beyond her cycle or the weeks of AI', () => {
+  const of = (s: number, ...given: readonly Happening[]) => counted(s, cow(...given)).heats
+  // Days 15 to 29 of a heat on day 12 end on day 41, the last of AI; a day later they do not.
+  expect(of(60, calved, heat(12))).toEqual({ again: 0, notAgain: 1 })
+  expect(of(60, calved, heat(13))).toEqual({ again: 0, notAgain: 0 })
+  // Served on day 4: a heat of the day before counts, the service itself does not.
+  expect(of(60, calved, heat(3), service(24))).toEqual({ again: 1, notAgain: 0 })
+  expect(of(60, calved, service(4))).toEqual({ again: 0, notAgain: 0 })
+  // Left on day 34 she might have been seen on day 34 still; left on day 35 she was not seen.
+  expect(of(60, calved, heat(5), left(34))).toEqual({ again: 0, notAgain: 0 })
+  expect(of(60, calved, heat(5), left(35))).toEqual({ again: 0, notAgain: 1 })
+  // A calving closes the cycle.
+  expect(of(60, calving(-400), service(-270), pregnant(-230), heat(-30), calving(-5))).toEqual({
+    again: 0,
+    notAgain: 0,
+  })
+  expect(of(60, calving(-300), heat(3), calving(32))).toEqual({ again: 0, notAgain: 0 })
 })
 
 test('no heat counts before its time is over, in weeks without watching, or after a service', () => {

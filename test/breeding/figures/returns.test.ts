@@ -73,4 +73,6 @@ test('services of animals that came into the block after the mating start count 
   const figures = figuresAt(80, herd)
   expect(figures.cohort).toBe(0)
   expect(told(figures.nonReturn24)).toBe('1/2')
+  const three = figuresAt(80, [...herd, cow(autumn, calved, service(20), service(45))])
+  expect(told(three.nonReturn24)).toBe('1/2')
 })

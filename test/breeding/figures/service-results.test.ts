@@ -140,6 +140,17 @@ test('a foetal age within a week of the service tells it from a bull that came a
   expect([58, 57, 50, 43, 42].map(told)).toEqual(['unknown', 'held', 'held', 'held', 'unknown'])
 })
 
+test('of two conceptions the later one tells that a service failed', () => {
+  const first = pregnant(50, { foetalAge: 27 })
+  const later = pregnant(90, { foetalAge: 50 })
+  expect(ends(95, cow(calving(-70), service(12), withBull(13), first, later))).toBe('failed')
+  expect(ends(95, cow(calving(-70), service(12), withBull(13), first))).toBe('unknown')
+})
+
+test('without a foetal age a bull with her leaves it unknown', () => {
+  expect(ends(90, cow(calving(-70), service(30), withBull(31), pregnant(80)))).toBe('unknown')
+})
+
 test('each cycle has its own services', () => {
   expect(ends(320, cow(calving(-400), service(-285), calving(-3), service(40), service(61)))).toBe(
     'held failed unknown',

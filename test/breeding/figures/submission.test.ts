@@ -31,6 +31,9 @@ test('each day that is over has its share and what to aim for', () => {
     [0, 1, 25],
     [1, 2, 50],
   ])
+  expect(figuresAt(60, herd).submission.pace).toHaveLength(21)
+  expect(figuresAt(60, herd).submission.pace.at(-1)?.target).toBe(90)
+  expect(figuresAt(-10, herd).submission.pace).toEqual([])
   expect(pace[1]?.target).toBeCloseTo((90 * 2) / 21, 12)
   expect(figuresAt(2, []).submission.pace.map(({ percent }) => percent)).toEqual([undefined, undefined])
   expect(figuresAt(2, [cow(calved, service(0))]).submission.pace[0]?.percent).toBe(100)

@@ -135,6 +135,13 @@ test('sexed straws first, then conventional, beef in the last week: counts by ki
   expect(straws.sexed[1]).toBeCloseTo(0.8, 1)
 })
 
+test('which kind of straw she takes changes nothing where the kinds hold equally often', () => {
+  const kinds = forecastAnimal({ ...cow, straws: [planFrom('beef'), planFrom('beef')] }, seasonOn(0), rates)
+  const plain = forecastAnimal(cow, seasonOn(0), rates)
+  for (const [i, chance] of plain.inCalf.entries()) expect(kinds.inCalf[i]).toBeCloseTo(chance, 12)
+  expect(kinds.services).toBeCloseTo(plain.services, 12)
+})
+
 test('four chances instead of two', () => {
   const more = forecastAnimal(cow, { ...seasonOn(0), chances: 4, lastAiDay: 62 }, rates)
   const fewer = forecastAnimal(cow, { ...seasonOn(0), lastAiDay: 62 }, rates)

@@ -31,6 +31,12 @@ test('weeks without a calving between two others are shown as such', () => {
   expect(weeks.at(-1)?.cumulative).toBeCloseTo(2, 2)
 })
 
+test('a week is shown from a hundredth of a calving on', () => {
+  const weeks = calvingPattern({ first: 285, expected: [0.03] }, 282)
+  expect(weeks.map(({ week }) => week)).toEqual([1])
+  expect(calvingPattern({ first: 285, expected: [0.005] }, 282)).toEqual([])
+})
+
 test('nothing due, no weeks', () => {
   expect(calvingPattern({ first: 0, expected: [] }, 282)).toEqual([])
 })
