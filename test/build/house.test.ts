@@ -34,6 +34,8 @@ const faults: ReadonlyArray<readonly [path: string, code: string, rule: string]>
   ['source/breeding/i1.ts', 'export const x = (y: any): number => y.z', 'noExplicitAny'],
   ['source/morning/j1.ts', "import { y } from './j2.ts'\nexport const x = () => y", 'noImportCycles'],
   ['source/morning/j2.ts', "import { x } from './j1.ts'\nexport const y = () => x", 'noImportCycles'],
+  ['source/morning/k1.ts', "import type { Y } from './k2.ts'\nexport type X = Y[]", 'noImportCycles'],
+  ['source/morning/k2.ts', "import type { X } from './k1.ts'\nexport type Y = X | 1", 'noImportCycles'],
 ]
 
 /** Code that keeps the rules of the house. */
