@@ -13,7 +13,7 @@ import { refuseReadOnly } from './store/permission.ts'
 import { dateInZone, zoneOf } from './zone.ts'
 
 /** What was taken over. */
-export interface AcceptedEdits {
+interface AcceptedEdits {
   readonly facts: readonly Fact[]
   readonly revision: number
   /** The file as it was edited, byte for byte. */

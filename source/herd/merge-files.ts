@@ -12,7 +12,7 @@ import { refuseReadOnly } from './store/permission.ts'
 import { missingFrom } from './union.ts'
 
 /** What a merge brought. */
-export interface Merged {
+interface Merged {
   /** Facts that only the other file had. */
   readonly added: readonly Fact[]
   readonly revision: number

@@ -2,7 +2,7 @@ import type { Fact, NewFact } from '../breeding/facts.ts'
 import { newId } from './ids.ts'
 
 /** What recording adds to a fact: when, and by whom. */
-export interface Recording {
+interface Recording {
   /** The instant of recording. */
   readonly at: Date
   /** Initials of the person who records; absent where nobody said. */

@@ -17,7 +17,7 @@ import { exists } from './store/write.ts'
 import { dateInZone, zoneOf } from './zone.ts'
 
 /** What was restored. */
-export interface Restored {
+interface Restored {
   /** The copy it came from. */
   readonly from: string
   readonly facts: readonly Fact[]

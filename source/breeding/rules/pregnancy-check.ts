@@ -43,7 +43,7 @@ export const pregnancyCheck: Rule = (standing, setting) => {
 }
 
 /** The next scanning visit planned on the day or later; while one is ahead, rows stand on that day only. */
-export const nextVisit = (season: Season, today: Day): Day | undefined =>
+const nextVisit = (season: Season, today: Day): Day | undefined =>
   season.scanDays.find((visit) => visit >= today)
 
 /** The next scanning visit of her block, where it is planned on a later day. */

@@ -11,10 +11,10 @@ import type { Paths } from './paths.ts'
 import { replaceFile } from './write.ts'
 
 /** What is written: facts with their lines, as a revision of a herd. */
-export type NextRevision = Pick<HerdFile, 'revision' | 'herdId' | 'facts' | 'lines'>
+type NextRevision = Pick<HerdFile, 'revision' | 'herdId' | 'facts' | 'lines'>
 
 /** What was written, and what is to be said of it beside. */
-export interface Committed {
+interface Committed {
   readonly herd: HerdFile
   readonly stamp: Stamp
   readonly notices: readonly Problem[]

@@ -12,7 +12,7 @@ const held = ['EPERM', 'EACCES', 'EBUSY']
 const unsupported = ['EINVAL', 'ENOTSUP', 'EOPNOTSUPP', 'ENOSYS']
 
 /** A file that was written. */
-export interface Written {
+interface Written {
   /** What it looks like from outside, as nobody else can have changed it yet. */
   readonly stamp: Stamp
   /** Whether the folder could be brought to the disk too, or its file system cannot do that. */
