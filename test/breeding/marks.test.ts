@@ -109,9 +109,13 @@ describe('a fixed-time service', () => {
     ['planned for a day before', [planned(1, 9)], false, 9],
     ['planned for a day to come', [planned(1, 11)], false, undefined],
     ['planned today for today', [planned(10, 10)], false, undefined],
-    ['planned twice', [planned(1, 8), planned(2, 5)], false, 8],
-    ['planned twice, the later told last', [planned(1, 5), planned(2, 8)], false, 8],
-    ['for a day before and for today', [planned(1, 8), planned(2, 10)], true, 8],
+    ['moved to an earlier day', [planned(1, 8), planned(2, 5)], false, 5],
+    ['moved to a later day', [planned(1, 5), planned(2, 8)], false, 8],
+    ['moved on the day itself', [planned(1, 9), planned(9, 12)], false, undefined],
+    ['moved to today', [planned(1, 8), planned(2, 10)], true, undefined],
+    ['moved away from today', [planned(1, 10), planned(2, 8)], false, 8],
+    ['planned anew once the day was over', [planned(1, 5), planned(6, 8)], false, 8],
+    ['for a day before and for today', [planned(1, 8), planned(9, 10)], true, 8],
     ['examined again without a plan', [planned(1, 10), examined(5)], true, undefined],
   ])('%s', (_, told, forToday, before) => {
     const found = marks(...told)
