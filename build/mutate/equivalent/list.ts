@@ -30,6 +30,12 @@ export const ofList: readonly Equivalent[] = [
   },
   {
     file: breeding('not-on-list'),
+    at: 'if («days < policy.watchFrom»)',
+    becomes: ['(days) <= (policy.watchFrom)'],
+    why: 'on the day that the watch begins she has a row',
+  },
+  {
+    file: breeding('not-on-list'),
     at: "if («season === undefined || s === undefined») return { code: 'no-season' }",
     becomes: ['(season === undefined) && (s === undefined)'],
     why: 'a day of the season is known where the season is',
