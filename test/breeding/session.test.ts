@@ -129,6 +129,16 @@ describe('by the hour, once a day: the only milking of a day is its morning', ()
   )
 })
 
+describe('by the hour, milked once a day after noon', () => {
+  table(
+    [
+      ['before noon: the milking of the day is no evening, and the next to come', 10, 10, '11:00', 'morning'],
+      ['after noon: the next day, 25 hours later', 10, 10, '13:00', 'next-morning!'],
+    ],
+    { ...byTheHour, milkings: ['14:00'] },
+  )
+})
+
 test('an onset at the next milking is served like any heat', () => {
   expect(session(onset(10, { time: '14:00' }), 10, {})).toBe('evening')
 })

@@ -1,5 +1,18 @@
 import { describe, expect, test } from 'vitest'
-import { calving, cow, type Happening, heat, listAt, looked, service } from './support.ts'
+import { unwatchedSince, watchedDays } from '../../source/breeding/watched-weeks.ts'
+import {
+  type Animal,
+  bookOf,
+  calving,
+  cow,
+  dayAt,
+  type Happening,
+  heat,
+  listAt,
+  looked,
+  service,
+  standingAt,
+} from './support.ts'
 
 const fresh = calving(-60)
 /** Chance of the next heat today of a cow in heat on s -20, in a herd where others were seen or looked for. */
@@ -43,5 +56,39 @@ describe('before the mating start a week without a heat or a look in the block w
   test('after a service every day counts as watched', () => {
     const served = (s: number, day: number) => listAt(s, cow(fresh, service(day))).rows[0]?.chance
     expect(served(0, -20)).toBe(served(30, 10))
+  })
+})
+
+describe('which days of a season are watched', () => {
+  const [season] = bookOf([]).allSeasons
+  /** Those of some season days that are, as known on the morning of s. */
+  const watchedOn = (s: number, days: readonly number[], ...animals: Animal[]): number[] => {
+    if (season === undefined) throw new Error('the herd has a season')
+    const standings = animals.map((one) => standingAt(s, one))
+    const watched = watchedDays(season, standings, dayAt(s))
+    return days.filter((day) => watched(dayAt(day)))
+  }
+  const edges = [-22, -21, -15, -14, -8, -7, -1, 0, 1, 70]
+
+  test('the week of today, and all from the mating start on', () => {
+    expect(watchedOn(-10, edges)).toEqual([-14, -8, 0, 1, 70])
+    expect(watchedOn(-7, edges)).toEqual([-7, -1, 0, 1, 70])
+    expect(watchedOn(0, edges)).toEqual([0, 1, 70])
+  })
+
+  test('a week in which something was seen or looked for before today', () => {
+    expect(watchedOn(5, edges, other(2, heat(-21)))).toEqual([-21, -15, 0, 1, 70])
+    expect(watchedOn(5, edges, other(2, looked(-15), service(-3)))).toEqual([-21, -15, 0, 1, 70])
+    expect(watchedOn(-10, edges, other(2, heat(-15), heat(-7)))).toEqual([-21, -15, -14, -8, 0, 1, 70])
+    expect(watchedOn(5, edges, other(2), other(3, heat(-1)))).toEqual([-7, -1, 0, 1, 70])
+  })
+
+  test('days on which nobody watched, from the first to the last, both included', () => {
+    const unwatched = (...days: number[]) => [
+      ...unwatchedSince(dayAt(10), dayAt(13), (day) => !days.includes(day - dayAt(0))),
+    ]
+    expect(unwatched(10, 12, 13)).toEqual([0, 2, 3])
+    expect(unwatched(9, 14)).toEqual([])
+    expect(unwatched(11)).toEqual([1])
   })
 })

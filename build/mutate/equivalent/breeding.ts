@@ -124,4 +124,10 @@ export const ofBreeding: readonly Equivalent[] = [
     becomes: ['(day) >= (opened)'],
     why: 'the same day either way',
   },
+  {
+    file: breeding('watched-weeks'),
+    at: 'if («day >= season.matingStart» || day >= today) break',
+    becomes: ['(day) > (season.matingStart)'],
+    why: 'from the mating start on every day is watched',
+  },
 ]
