@@ -120,6 +120,9 @@ test('a broken file is named with the line where it breaks', async () => {
   expect(await refused(broken(lines.length - 3))).toEqual([['herd-damaged', { line: lines.length - 2 }]])
   const two = Buffer.from(broken(2).toString().replace('"note":"seen"', '"note":"seen'))
   expect(await refused(two)).toEqual([['herd-damaged', { line: 3 }]])
+  // Without its last bracket a fact breaks the reading only in the line after it.
+  const open = lines.map((line, place) => (place === 2 ? line.slice(0, line.lastIndexOf('}')) : line))
+  expect(await refused(Buffer.from(open.join('\n')))).toEqual([['herd-damaged', { line: 3 }]])
   const windows = Buffer.from(broken(3).toString().replaceAll('\n', '\r\n'))
   expect(await refused(windows)).toEqual([['herd-damaged', { line: 4 }]])
 })

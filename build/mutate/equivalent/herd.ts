@@ -29,6 +29,24 @@ export const ofHerd: readonly Equivalent[] = [
   ...slices,
   {
     file: herd('format'),
+    at: 'if («slice.length < encodeSlice» && place < facts.length - 1) return',
+    becomes: ['(slice.length) <= (encodeSlice)', '(slice.length) >= (encodeSlice)'],
+    why: 'the lines are the same in other pieces',
+  },
+  {
+    file: herd('known-on'),
+    at: 'const end = endOf(day, zone).toISOString().slice(0, «16»)',
+    becomes: ['17'],
+    why: 'an instant is longer than its minute, with a colon behind or without',
+  },
+  {
+    file: herd('known-on'),
+    at: 'return facts.filter(({ at }) => «at < end»)',
+    becomes: ['(at) <= (end)'],
+    why: 'an instant is longer than its minute',
+  },
+  {
+    file: herd('format'),
     at: 'if (slice.length < encodeSlice && place < facts.length - «1») return',
     becomes: ['2'],
     why: 'the last fact is a slice of its own then',
