@@ -181,8 +181,12 @@ test('a poll saves what waits; where the file cannot be read it says so, and goe
   expect(herd.state.trouble).toEqual([])
 })
 
-test('a poll of a file that nobody touched reads nothing', async () => {
+test('a poll of a file that nobody else touched reads nothing', async () => {
   const { calls, herd } = await openHerd()
+  await herd.poll()
+  expect(calls).not.toContain('read')
+  good(await herd.record([note('one')]))
+  calls.length = 0
   await herd.poll()
   expect(calls).not.toContain('read')
 })

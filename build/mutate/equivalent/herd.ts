@@ -155,6 +155,12 @@ export const ofHerd: readonly Equivalent[] = [
     why: 'the end of a function gives nothing by itself',
   },
   {
+    file: herd('schema'),
+    at: ".refine((fact) => (fact.dead ?? «0») <= (fact.calves ?? 1), { path: ['dead'], error: 'more-dead-than-born' })",
+    becomes: ['(-1)'],
+    why: 'none dead is never more than were born',
+  },
+  {
     file: herd('migrations'),
     at: 'const step = «steps.find((each) => each.from === from)»',
     becomes: ['steps.findLast((each) => each.from === from)'],
