@@ -103,6 +103,19 @@ test('a herd is read before it is used', async () => {
   expect(await durable.look()).toBeUndefined()
 })
 
+test.each([{ inode: 99n }, { size: 99n }, { changed: 99n }])(
+  'a file that looks different in one thing alone is read again: %o',
+  async (change) => {
+    const files = filesWith({ [herdPath]: await soundFile(start) })
+    const durable = new DurableFile(memoryWorld({ files }), pathsOf(herdPath), herdPath)
+    await durable.read()
+    const seenBefore = await files.stamp(herdPath)
+    files.stamp = async () => ({ ...seenBefore, ...change })
+    expect(await durable.look()).toEqual([])
+    expect(await durable.look()).toBeUndefined()
+  },
+)
+
 test.each([
   [2, 9, 10],
   [9, 2, 10],
