@@ -91,6 +91,12 @@ export const ofSeason: readonly Equivalent[] = [
     why: 'no heat is left of the days that are over',
   },
   {
+    file: forecast('each-animal'),
+    at: 'endAi(course, season.lastAiDay + «1»)',
+    becomes: ['(0)'],
+    why: 'no heat is left of the days that are over',
+  },
+  {
     file: forecast('outlook-of'),
     at: 'if (season.today <= season.lastAiDay + «1») return watch.before',
     becomes: ['2', '(0)'],

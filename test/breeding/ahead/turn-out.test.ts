@@ -15,6 +15,7 @@ import {
   hold,
   left,
   maiden,
+  note,
   on,
   pregnant,
   service,
@@ -69,6 +70,7 @@ test('a bull works here when he is marked so, or was with a cow in the past 400 
     bull('B7', { born: on(42 - 730) }),
     bull('B3', { ready: undefined }),
     { ...bull('B4'), happenings: [left(10)] },
+    { ...bull('B8'), happenings: [note(10), left(43)] },
     bull('B5', { ready: undefined }),
     bull('B6', { ready: undefined }),
     numbered('1', calving(-60), withBull(42 - 400, { bull: 'B5' }), withBull(42 - 401, { bull: 'B6' })),
@@ -79,6 +81,7 @@ test('a bull works here when he is marked so, or was with a cow in the past 400 
     ['B1', false],
     ['B2', true],
     ['B7', false],
+    ['B8', false],
     ['B5', false],
   ])
 })
