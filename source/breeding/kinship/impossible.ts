@@ -22,7 +22,7 @@ function loops(parents: ReadonlyMap<string, Parents>): string[][] {
   for (const start of ids.keys()) {
     const line = [start]
     state[start] = 'in line'
-    for (let animal = line.at(-1); animal !== undefined; animal = line.at(-1)) {
+    for (let animal: number | undefined = start; animal !== undefined; animal = line.at(-1)) {
       const next = asked[animal] as number
       if (next === 2) {
         line.pop()

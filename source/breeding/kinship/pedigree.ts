@@ -16,7 +16,7 @@ function inOrder(parents: ReadonlyMap<string, Parents>): Map<string, number> {
   const numbers = new Map<string, number>()
   for (const id of parents.keys()) {
     const waiting = [id]
-    for (let next = waiting.at(-1); next !== undefined; next = waiting.at(-1)) {
+    for (let next: string | undefined = id; next !== undefined; next = waiting.at(-1)) {
       const { sire, dam } = parents.get(next) ?? {}
       const sireWaits = sire !== undefined && !numbers.has(sire)
       const damWaits = dam !== undefined && !numbers.has(dam)
