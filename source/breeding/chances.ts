@@ -26,7 +26,7 @@ function compute(start: CycleStart, mean: number, rates: Rates, unwatched?: Read
   const byDay: number[] = []
   for (let k = 0; k <= horizon; k += 1) {
     let heat = first[k] ?? 0
-    for (let d = 1; d < cycle.length && d <= k; d += 1)
+    for (let d = rates.cycle.from; d < cycle.length && d <= k; d += 1)
       heat += (missed[k - d] as number) * (cycle[d] as number)
     const seen = unwatched?.has(k) ? 0 : rates.heatSeen * heat
     missed.push(heat - seen)

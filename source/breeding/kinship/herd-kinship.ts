@@ -16,11 +16,12 @@ function nameIn(book: HerdBook, name: string | undefined): string | undefined {
   return name === undefined ? undefined : (animalNamed(book, name)?.id ?? outside + name)
 }
 
+const unknown: Parents = { sire: undefined, dam: undefined }
+
 function parentsIn(book: HerdBook): Map<string, Parents> {
   const parents = new Map<string, Parents>()
   for (const [id, record] of book.records) {
-    const [sire, dam] = [nameIn(book, record.sire), nameIn(book, record.dam)]
-    parents.set(id, { ...(sire === undefined ? {} : { sire }), ...(dam === undefined ? {} : { dam }) })
+    parents.set(id, { sire: nameIn(book, record.sire), dam: nameIn(book, record.dam) })
   }
   return parents
 }
@@ -55,11 +56,11 @@ export function herdPedigree(book: HerdBook): HerdPedigree {
       if (!problems.some(({ code, animal }) => code === problem.code && animal === problem.animal))
         problems.push(problem)
       if (one.code === 'pedigree-both-roles') inBothRoles.add(one.parent)
-      for (const id of one.animals) parents.set(id, {})
+      for (const id of one.animals) parents.set(id, unknown)
     }
     // Whatever the order of the file, none of its offspring is believed.
     for (const [id, { sire = '', dam = '' }] of parents)
-      if (inBothRoles.has(sire) || inBothRoles.has(dam)) parents.set(id, {})
+      if (inBothRoles.has(sire) || inBothRoles.has(dam)) parents.set(id, unknown)
   }
   const read: HerdPedigree = { pedigree: pedigreeOf(parents), problems }
   known.set(book.records, read)

@@ -5,8 +5,8 @@ import { fault, type Problem } from '../problem.ts'
 
 /** Sire and dam of an animal, where they are known. */
 export interface Parents {
-  readonly sire?: string
-  readonly dam?: string
+  readonly sire?: string | undefined
+  readonly dam?: string | undefined
 }
 
 type State = 'waiting' | 'in line' | 'done'

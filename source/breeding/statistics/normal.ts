@@ -47,9 +47,8 @@ export function normalBelow(x: number): number {
  * @example normalDays(22, 3.2, 8, 40)[14] // 0.1242 (day 22)
  */
 export function normalDays(mean: number, sd: number, from: number, to: number): number[] {
-  const share = (day: number): number =>
-    normalBelow((day + 0.5 - mean) / sd) - normalBelow((day - 0.5 - mean) / sd)
-  const shares = Array.from({ length: to - from + 1 }, (_, i) => share(from + i))
+  const below = Array.from({ length: to - from + 2 }, (_, i) => normalBelow((from + i - 0.5 - mean) / sd))
+  const shares = below.slice(1).map((end, i) => end - (below[i] as number))
   const sum = shares.reduce((a, b) => a + b, 0)
   return shares.map((x) => x / sum)
 }
