@@ -4,7 +4,7 @@ import { mkdtempSync, rmSync, writeFileSync } from 'node:fs'
 import { tmpdir } from 'node:os'
 import { join } from 'node:path'
 import { fileURLToPath } from 'node:url'
-import { onTestFinished, vi } from 'vitest'
+import { onTestFinished } from 'vitest'
 import { HERD } from '../../../source/breeding/facts.ts'
 import type { Shell } from '../../../source/commands/command.ts'
 import { runWords } from '../../../source/commands/run.ts'
@@ -15,7 +15,6 @@ export const entry =
   process.env.DAWNLIST_PROGRAM ?? fileURLToPath(new URL('../../../source/entry.ts', import.meta.url))
 
 /** Each run starts a program of its own, which takes seconds where the machine is busy. */
-vi.setConfig({ testTimeout: 180_000 })
 
 export interface Ended {
   readonly status: number | null

@@ -1,13 +1,11 @@
 /** Files of events with a few bytes or values changed: each is read or refused with a reason, and nothing else happens. */
 import fc from 'fast-check'
-import { expect, test, vi } from 'vitest'
+import { expect, test } from 'vitest'
 import type { Fact } from '../../../source/breeding/facts.ts'
 import { checkFacts } from '../../../source/herd/check.ts'
 import { cow, herd, refusals } from '../csv/support/herd.ts'
 import { herds } from '../csv/support/herds.ts'
 import { exported, imported } from './support/files.ts'
-
-vi.setConfig({ testTimeout: 300_000 })
 
 /** What may stand anywhere in a damaged file. */
 const odd = fc.constantFrom<unknown>(

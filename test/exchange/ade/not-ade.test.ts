@@ -1,13 +1,11 @@
 import fc from 'fast-check'
-import { describe, expect, test, vi } from 'vitest'
+import { describe, expect, test } from 'vitest'
 import type { NewFact } from '../../../source/breeding/facts.ts'
 import { checkFacts } from '../../../source/herd/check.ts'
 import { cow, herd, refusals } from '../csv/support/herd.ts'
 import { imported } from './support/files.ts'
 
 import { envelope, start } from './support/others.ts'
-
-vi.setConfig({ testTimeout: 180_000 })
 
 describe('files that are none', () => {
   test.each([

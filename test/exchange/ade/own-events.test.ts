@@ -1,13 +1,11 @@
 import fc from 'fast-check'
-import { describe, expect, test, vi } from 'vitest'
+import { describe, expect, test } from 'vitest'
 import type { NewFact } from '../../../source/breeding/facts.ts'
 import { checkFacts } from '../../../source/herd/check.ts'
 import { asFacts } from '../../../source/herd/recording.ts'
 import { at, refusals } from '../csv/support/herd.ts'
 import { farm, herds } from '../csv/support/herds.ts'
 import { exported, type Files, imported } from './support/files.ts'
-
-vi.setConfig({ testTimeout: 180_000 })
 
 describe('our own events', () => {
   test('read back into their herd they add nothing, whatever the standard could not carry', () => {

@@ -1,6 +1,6 @@
 import { readFileSync } from 'node:fs'
 import fc from 'fast-check'
-import { expect, test, vi } from 'vitest'
+import { expect, test } from 'vitest'
 import { openBook } from '../../../source/breeding/book.ts'
 import { isoDay } from '../../../source/breeding/day.ts'
 import type { Fact, NewFact } from '../../../source/breeding/facts.ts'
@@ -9,8 +9,6 @@ import { harmlessJson } from '../../../source/herd/escape.ts'
 import { cow, herd } from '../csv/support/herd.ts'
 import { herds } from '../csv/support/herds.ts'
 import { schemasPresent, validators } from './support/schemas.ts'
-
-vi.setConfig({ testTimeout: 180_000 })
 
 const today = isoDay('2026-06-01')
 

@@ -1,12 +1,10 @@
 import fc from 'fast-check'
-import { expect, test, vi } from 'vitest'
+import { expect, test } from 'vitest'
 import { openBook } from '../../../source/breeding/book.ts'
 import type { Fact } from '../../../source/breeding/facts.ts'
 import { checkFacts } from '../../../source/herd/check.ts'
 import { counts, cow, type Files, herd, imported, refusals } from './support/herd.ts'
 import { fileOf, type Tables, tables } from './support/tables.ts'
-
-vi.setConfig({ testTimeout: 180_000 })
 
 const start = () =>
   herd(

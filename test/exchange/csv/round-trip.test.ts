@@ -1,5 +1,5 @@
 import fc from 'fast-check'
-import { expect, test, vi } from 'vitest'
+import { expect, test } from 'vitest'
 import { type HerdBook, openBook } from '../../../source/breeding/book.ts'
 import { isoDay } from '../../../source/breeding/day.ts'
 import type { Fact, NewFact } from '../../../source/breeding/facts.ts'
@@ -19,8 +19,6 @@ import { checkFacts } from '../../../source/herd/check.ts'
 import { newId } from '../../../source/herd/ids.ts'
 import { asFacts } from '../../../source/herd/recording.ts'
 import { farm, herds } from './support/herds.ts'
-
-vi.setConfig({ testTimeout: 180_000 })
 
 const today = isoDay('2026-06-01')
 const at = new Date('2026-06-01T05:00:00Z')

@@ -1,12 +1,10 @@
-import { expect, test, vi } from 'vitest'
+import { expect, test } from 'vitest'
 import type { NewFact } from '../../../source/breeding/facts.ts'
 import type { SheetRow, SheetSection } from '../../../source/exchange/sheet/content.ts'
 import { sheetHtml } from '../../../source/exchange/sheet/html.ts'
 import { sheetText } from '../../../source/exchange/sheet/text.ts'
 import { cow, season } from '../csv/support/herd.ts'
 import { contentOf, hostile, onHeat } from './support/sheets.ts'
-
-vi.setConfig({ testTimeout: 180_000 })
 
 test('a row tells number, name, why, which milking, the straw and where it is', () => {
   const [serve] = contentOf(onHeat(1), '2026-05-08').sections

@@ -2,7 +2,6 @@
 import './colours.ts'
 import { EventEmitter } from 'node:events'
 import type { Instance } from 'ink'
-import { vi } from 'vitest'
 import type { Cell } from '../../../build/picture/cell.ts'
 import { dayIso } from '../../../source/breeding/day.ts'
 import type { Fact } from '../../../source/breeding/facts.ts'
@@ -18,7 +17,6 @@ import { MemoryHerd } from './memory-herd.ts'
 import { FakeInput, FakeOutput } from './streams.ts'
 
 /** A screen draws and reckons in full, which takes seconds where the machine is busy. */
-vi.setConfig({ testTimeout: 180_000 })
 
 /** Bytes that a terminal sends for a key. */
 const bytes: Readonly<Record<string, string>> = {
