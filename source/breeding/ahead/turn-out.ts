@@ -1,7 +1,9 @@
 /** The move to the bull weeks and out of them: who goes with the bull, who is kept from him and why, which bulls there are. */
+
 import type { AnimalRecord, HerdBook } from '../book.ts'
 import { bullPeriods } from '../bull-period.ts'
 import type { Day } from '../day.ts'
+import { marksOn } from '../marks.ts'
 import { dayOfSeason, type Season } from '../season.ts'
 import { type Standing, standingOn, tooYoung } from '../standing.ts'
 
@@ -102,7 +104,7 @@ export const isWithBull = (animal: AnimalRecord, day: Day): boolean =>
 
 /**
  * The bulls that work on the farm: males marked ready, and those that a fact of the past 400 days names with a cow,
- * which have not left. Sires of straws are neither.
+ * which have not left and are not on hold. Sires of straws are neither.
  */
 export function bullsOnHand(book: HerdBook, day: Day): readonly BullOnHand[] {
   const named = bullsNamed(book, day)
@@ -111,7 +113,7 @@ export function bullsOnHand(book: HerdBook, day: Day): readonly BullOnHand[] {
     if (animal.record.sex !== 'M') continue
     if (animal.record.ready !== true && !named.has(animal.number)) continue
     const left = animal.happenings.some(({ fact, day: on }) => fact.kind === 'left' && on <= day)
-    if (!left)
+    if (!left && !marksOn(animal, day).onHold)
       bulls.push({ bull: animal, young: animal.born !== undefined && day - animal.born < YOUNG_BULL_DAYS })
   }
   return bulls

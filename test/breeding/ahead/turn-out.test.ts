@@ -86,6 +86,16 @@ test('a bull works here when he is marked so, or was with a cow in the past 400 
   ])
 })
 
+test('a bull on hold does not work, until the hold is over', () => {
+  const animals = [
+    { ...bull('B1'), happenings: [hold(30)] },
+    { ...bull('B2'), happenings: [hold(30, 42)] },
+    { ...bull('B3'), happenings: [hold(30, 41)] },
+    { ...bull('B4'), happenings: [hold(30), hold(35, 38)] },
+  ]
+  expect(bullsOnHand(bookOf(animals), dayAt(42)).map(({ bull: { number } }) => number)).toEqual(['B3', 'B4'])
+})
+
 test('with a bull from the day of it to the day he is taken away', () => {
   const with2 = numbered(
     '1',
