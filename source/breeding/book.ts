@@ -2,7 +2,9 @@
  * The herd book: the facts of a file put in order, corrections applied, one record an animal. It holds what does
  * not depend on the day; what an animal's facts mean on a day is her standing (standing.ts).
  */
+
 import { type AnimalRecord, animalRecord } from './animal-record.ts'
+import { compareTexts } from './compare-texts.ts'
 import {
   type AnimalFact,
   type AnimalRecordFact,
@@ -132,10 +134,10 @@ function byNames(animals: ReadonlyMap<string, AnimalRecord>): {
 const isStock = (fact: Fact): fact is StockFact =>
   fact.kind === 'stock-take' || fact.kind === 'delivery' || fact.kind === 'spoiled'
 
-const byDate = (a: Fact, b: Fact): number => (a.date < b.date ? -1 : a.date > b.date ? 1 : 0)
+const byDate = (a: Fact, b: Fact): number => compareTexts(a.date, b.date)
 
 const bySeasonStart = (a: Season, b: Season): number =>
-  a.matingStart - b.matingStart || (a.block < b.block ? -1 : a.block > b.block ? 1 : 0)
+  a.matingStart - b.matingStart || compareTexts(a.block, b.block)
 
 /**
  * The animal that a parent field or a sire code names: by the farm's number, else by international ID.

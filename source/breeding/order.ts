@@ -1,4 +1,5 @@
 /** The order of the rows. */
+import { compareTexts } from './compare-texts.ts'
 import type { Row } from './list.ts'
 import { type Reason, reasonsOf, sections } from './sections.ts'
 import type { ServingSession } from './session.ts'
@@ -27,7 +28,7 @@ export function compareNumbers(a: string, b: string): number {
     const q = bothDigits ? y.replace(/^0+(?=\d)/, '') : y
     if (p !== q) return p < q ? -1 : 1
   }
-  return left.length - right.length || (a < b ? -1 : a > b ? 1 : 0)
+  return left.length - right.length || compareTexts(a, b)
 }
 
 const sessions: readonly (ServingSession | undefined)[] = [

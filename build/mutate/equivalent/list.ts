@@ -64,12 +64,7 @@ export const ofList: readonly Equivalent[] = [
     becomes: ['(p) <= (q)'],
     why: 'they are not equal here',
   },
-  ...[
-    'if (p !== q) return p < q ? -«1» : 1',
-    'if (p !== q) return p < q ? -1 : «1»',
-    'return left.length - right.length || (a < b ? -«1» : a > b ? 1 : 0)',
-    'return left.length - right.length || (a < b ? -1 : a > b ? «1» : 0)',
-  ].map((at) => ({
+  ...['if (p !== q) return p < q ? -«1» : 1', 'if (p !== q) return p < q ? -1 : «1»'].map((at) => ({
     file: breeding('order'),
     at,
     becomes: ['2'],

@@ -10,7 +10,6 @@ const entry =
     why,
   })
 const straws = (name: string) => entry(`straws/${name}`)
-const order = entry('text-order')
 
 export const ofStraws: readonly Equivalent[] = [
   straws('heifers')(
@@ -75,15 +74,5 @@ export const ofStraws: readonly Equivalent[] = [
     '«return nothingSetAside()»',
     [''],
     'where nothing is given the ranking sets nothing aside',
-  ),
-  order(
-    'export const textOrder = (a: string, b: string): number => (a < b ? -«1» : a > b ? 1 : 0)',
-    ['2'],
-    'only the sign of a comparison counts',
-  ),
-  order(
-    'export const textOrder = (a: string, b: string): number => (a < b ? -1 : a > b ? «1» : 0)',
-    ['2'],
-    'only the sign of a comparison counts',
   ),
 ]

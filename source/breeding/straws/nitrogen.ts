@@ -1,9 +1,9 @@
 /** The log of liquid nitrogen: how deep it stands in each flask, and when more must be ordered. */
 import type { HerdBook } from '../book.ts'
+import { compareTexts } from '../compare-texts.ts'
 import { type Day, isoDay, plusDays } from '../day.ts'
 import type { NitrogenFact } from '../facts.ts'
 import { momentOf } from '../moment.ts'
-import { textOrder } from '../text-order.ts'
 
 export type NitrogenState = 'enough' | 'order' | 'alarm'
 
@@ -48,7 +48,9 @@ export function nitrogenState(
  */
 export function nitrogenLevels(book: HerdBook, today: Day): readonly NitrogenLevel[] {
   const known = book.nitrogen.filter((fact) => isoDay(fact.date) <= today)
-  const flasks = [...Map.groupBy(known, (fact) => fact.flask)].sort(([a], [b]) => textOrder(a ?? '', b ?? ''))
+  const flasks = [...Map.groupBy(known, (fact) => fact.flask)].sort(([a], [b]) =>
+    compareTexts(a ?? '', b ?? ''),
+  )
   return flasks.map(([flask, facts]) => levelOf(flask, facts, book))
 }
 
@@ -57,7 +59,10 @@ function levelOf(flask: string | undefined, facts: readonly NitrogenFact[], book
   const readings = facts
     .toSorted(
       (a, b) =>
-        textOrder(a.date, b.date) || minute(a) - minute(b) || textOrder(a.at, b.at) || textOrder(a.id, b.id),
+        compareTexts(a.date, b.date) ||
+        minute(a) - minute(b) ||
+        compareTexts(a.at, b.at) ||
+        compareTexts(a.id, b.id),
     )
     .map((fact) => ({ day: isoDay(fact.date), depthCm: fact.depthCm }))
   const latest = readings.at(-1) as NitrogenReading

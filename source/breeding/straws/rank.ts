@@ -1,9 +1,10 @@
 /** The straws of one kind ranked for an animal. */
+
+import { compareTexts } from '../compare-texts.ts'
 import type { StrawKind } from '../facts.ts'
 import { gestationDays } from '../gestation.ts'
 import type { Policy } from '../policy.ts'
 import type { Sire } from '../sire.ts'
-import { textOrder } from '../text-order.ts'
 import type { Occasion } from './occasion.ts'
 import { because, type PlaceReasonCode, type SireReasonCode, type StrawReason } from './reason.ts'
 import { aboveShare } from './use.ts'
@@ -93,7 +94,7 @@ export function bestFirst(
       const difference = of(a, occasion, policy) - of(b, occasion, policy)
       if (difference !== 0) return difference
     }
-    return textOrder(a.sire.code, b.sire.code)
+    return compareTexts(a.sire.code, b.sire.code)
   })
 }
 

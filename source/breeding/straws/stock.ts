@@ -3,10 +3,10 @@
  * straws of one sire, kind and batch in one place.
  */
 import type { HerdBook, StockFact } from '../book.ts'
+import { compareTexts } from '../compare-texts.ts'
 import type { Day } from '../day.ts'
 import type { ServiceFact, StrawKind, StrawLot } from '../facts.ts'
 import { notice, type Problem } from '../problem.ts'
-import { textOrder } from '../text-order.ts'
 import { type Movement, movementsUntil } from './movements.ts'
 
 export interface Lot extends StrawLot {
@@ -119,7 +119,7 @@ class StockFold {
 
   stock(): Stock {
     const inOrder = [...this.#pools.values()].sort(
-      (a, b) => textOrder(a.sire, b.sire) || textOrder(a.straw, b.straw),
+      (a, b) => compareTexts(a.sire, b.sire) || compareTexts(a.straw, b.straw),
     )
     const pools = inOrder
       .filter((pool) => pool.lots.length > 0)
@@ -192,9 +192,9 @@ const agrees = (lot: string | undefined, said: string | undefined): number =>
   said === undefined ? 0 : lot === said ? 2 : lot === undefined ? 1 : 0
 
 const byPlace = (a: Lot, b: Lot): number =>
-  textOrder(a.flask ?? '', b.flask ?? '') ||
-  textOrder(a.canister ?? '', b.canister ?? '') ||
-  textOrder(a.batch ?? '', b.batch ?? '')
+  compareTexts(a.flask ?? '', b.flask ?? '') ||
+  compareTexts(a.canister ?? '', b.canister ?? '') ||
+  compareTexts(a.batch ?? '', b.batch ?? '')
 
 /**
  * Millilitres of a straw, as its counts tell; undefined where none does.

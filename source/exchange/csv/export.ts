@@ -1,5 +1,7 @@
 /** A herd as tables: what an import of them makes is the same herd on every date. */
+
 import type { HerdBook } from '../../breeding/book.ts'
+import { compareTexts } from '../../breeding/compare-texts.ts'
 import type { Fact, SeasonFact } from '../../breeding/facts.ts'
 import { compareNumbers } from '../../breeding/order.ts'
 import { settings, standardPolicy } from '../../breeding/policy.ts'
@@ -37,7 +39,9 @@ export function exportTables(book: HerdBook, path: string): Outcome<CsvFiles> {
   const places = ordersOf(book)
   const stock = [...book.stock, ...book.nitrogen].sort(
     (a, b) =>
-      compare(a.date, b.date) || compare(a.kind, b.kind) || (places.get(a.id) ?? 0) - (places.get(b.id) ?? 0),
+      compareTexts(a.date, b.date) ||
+      compareTexts(a.kind, b.kind) ||
+      (places.get(a.id) ?? 0) - (places.get(b.id) ?? 0),
   )
   const told = (fact: Fact): Fields => ({ ...fact, order: places.get(fact.id) })
   return {
@@ -50,7 +54,7 @@ export function exportTables(book: HerdBook, path: string): Outcome<CsvFiles> {
       facts: table(
         'facts',
         happenings
-          .sort((a, b) => compare(a.fact.date, b.fact.date))
+          .sort((a, b) => compareTexts(a.fact.date, b.fact.date))
           .map(({ fact, number }) => ({ ...fieldsOf(fact, number), order: places.get(fact.id) })),
       ),
       straws: table('straws', stock.filter(({ kind }) => kind === 'stock-take').map(told)),
@@ -60,8 +64,6 @@ export function exportTables(book: HerdBook, path: string): Outcome<CsvFiles> {
     },
   }
 }
-
-const compare = (a: string, b: string): number => (a < b ? -1 : a > b ? 1 : 0)
 
 const table = (name: TableName, rows: readonly Fields[]): string => {
   const columns = columnsOf[name]

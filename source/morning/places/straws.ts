@@ -1,5 +1,6 @@
 /** Straws in the flask: what the lines are that can be pointed at, and what the keys do with them. */
 
+import { compareTexts } from '../../breeding/compare-texts.ts'
 import type { Problem } from '../../breeding/problem.ts'
 import type { NitrogenLevel } from '../../breeding/straws/nitrogen.ts'
 import type { Lot } from '../../breeding/straws/stock.ts'
@@ -56,7 +57,7 @@ export function strawsEntries(desk: Desk, { usedUp }: StrawsPlace): readonly Str
   ]
 }
 
-const text = (a = '', b = ''): number => (a < b ? -1 : a > b ? 1 : 0)
+const text = (a = '', b = ''): number => compareTexts(a, b)
 const byPlace = (a: Lot, b: Lot): number =>
   text(a.flask, b.flask) ||
   (a.canister ?? '').localeCompare(b.canister ?? '', 'en', { numeric: true }) ||

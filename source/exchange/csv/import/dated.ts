@@ -1,4 +1,5 @@
 /** Rows that tell what happened on a date, held against what is on record. */
+import { compareTexts } from '../../../breeding/compare-texts.ts'
 import { fault } from '../../../breeding/problem.ts'
 import type { Column } from '../columns.ts'
 import { agrees, contentOf } from './differences.ts'
@@ -81,8 +82,7 @@ export function pairGroup<F>(
 function canonical(rows: readonly TableRow[], columns: readonly Column[]): TableRow[] {
   const text = new Map(rows.map((row) => [row, contentOf(columns, row.given)]))
   const size = (row: TableRow): number => Object.keys(row.given).length
-  const compare = (a = '', b = ''): number => (a < b ? -1 : a > b ? 1 : 0)
-  return rows.toSorted((a, b) => size(b) - size(a) || compare(text.get(a), text.get(b)))
+  return rows.toSorted((a, b) => size(b) - size(a) || compareTexts(text.get(a) ?? '', text.get(b) ?? ''))
 }
 
 /** The outcome of a row that contradicts another one. */

@@ -1,5 +1,7 @@
 /** The order in which the facts of an import are recorded: it does not depend on the order of the rows. */
+
 import type { HerdBook } from '../../../breeding/book.ts'
+import { compareTexts } from '../../../breeding/compare-texts.ts'
 import type { NewFact } from '../../../breeding/facts.ts'
 import { kindRank, momentOf } from '../../../breeding/moment.ts'
 import { compareNumbers } from '../../../breeding/order.ts'
@@ -29,19 +31,18 @@ export function inOrder(
     order,
     content: JSON.stringify({ ...fact, id: undefined }),
   }))
-  const compare = (a: string, b: string): number => (a < b ? -1 : a > b ? 1 : 0)
   return keyed
     .sort(
       (a, b) =>
         a.stage - b.stage ||
         (a.stage === 0
           ? timeless.indexOf(a.fact.kind) - timeless.indexOf(b.fact.kind)
-          : compare(a.fact.date, b.fact.date)) ||
+          : compareTexts(a.fact.date, b.fact.date)) ||
         a.order - b.order ||
         a.minute - b.minute ||
         a.rank - b.rank ||
         compareNumbers(a.number, b.number) ||
-        compare(a.content, b.content),
+        compareTexts(a.content, b.content),
     )
     .map(({ fact }) => fact)
 }
