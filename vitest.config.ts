@@ -15,7 +15,7 @@ export default defineConfig({
       // The rules, and what they rest on: every branch is taken by a test.
       include: [
         'source/breeding/rules/*.ts',
-        'source/breeding/{standing,cycle,pregnancy,places,marks,season,session,order,done}.ts',
+        'source/breeding/{standing,questions,cycle,pregnancy,places,marks,season,session,order,done}.ts',
       ],
       reporter: ['text'],
       thresholds: { branches: 100 },

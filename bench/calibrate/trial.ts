@@ -7,15 +7,10 @@ import { plusDays } from '../../source/breeding/day.ts'
 import { forecastBlock } from '../../source/breeding/forecast/block.ts'
 import { forecastHerd, type HerdForecast } from '../../source/breeding/forecast/herd.ts'
 import { outlooksOf, seasonDaysOf } from '../../source/breeding/forecast/outlook-of.ts'
+import { checkedEmpty, returned, unchecked } from '../../source/breeding/questions.ts'
 import { ratesOfHerd } from '../../source/breeding/rates-of-herd.ts'
 import type { Season } from '../../source/breeding/season.ts'
-import {
-  checkedEmpty,
-  returned,
-  type Standing,
-  standingOn,
-  unchecked,
-} from '../../source/breeding/standing.ts'
+import { type Standing, standingOn } from '../../source/breeding/standing.ts'
 import { type Count, came, counts } from './counts.ts'
 import { factsOf, matingStart } from './herd.ts'
 import { inCalfOn, type Life, oneSeason, type Truth } from './season.ts'

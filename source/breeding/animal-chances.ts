@@ -6,7 +6,8 @@ import { inCalfWithoutReturn, type Returns, returnsAfter, returnToday } from './
 import type { Service } from './cycle.ts'
 import type { Day } from './day.ts'
 import type { Policy } from './policy.ts'
-import { checkedEmpty, returned, type Standing } from './standing.ts'
+import { checkedEmpty, returned } from './questions.ts'
+import type { Standing } from './standing.ts'
 
 /** Chance that a service holds, by the class of animal and straw. */
 export const conceptionOfService = (service: Service, rates: Rates): number =>

@@ -5,7 +5,8 @@ import { type Day, isoDay, plusDays } from './day.ts'
 import type { AnimalFact, CheckFact, NewFact } from './facts.ts'
 import { Clock } from './moment.ts'
 import { checkCountsFrom, type Pregnancy } from './pregnancy.ts'
-import { returned, type Standing, standingOn } from './standing.ts'
+import { returned } from './questions.ts'
+import { type Standing, standingOn } from './standing.ts'
 
 /** What speaks against a result: better asked while she is still in the crush. */
 export type CheckDoubt = 'no-service-fits' | 'too-young' | 'empty-in-calf'

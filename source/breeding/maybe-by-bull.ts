@@ -1,6 +1,7 @@
 /** Whether she may be in calf to a bull that nobody saw serve her. */
 import type { BullPeriod } from './bull-period.ts'
-import { heatOfNow, type Standing } from './standing.ts'
+import { heatOfNow } from './questions.ts'
+import type { Standing } from './standing.ts'
 
 /** A calf of a time with him longer ago than this is born. */
 const BORN_AFTER = 300

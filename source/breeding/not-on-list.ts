@@ -3,10 +3,11 @@ import { type Day, plusDays } from './day.ts'
 import { nextReturn } from './next-return.ts'
 import type { Policy } from './policy.ts'
 import { checkCountsFrom } from './pregnancy.ts'
+import { onHeat, returned, unchecked } from './questions.ts'
 import { EXAMINED_DAYS } from './rules/no-heat-seen.ts'
 import { visitAhead } from './rules/pregnancy-check.ts'
 import { PRE_MATING } from './season.ts'
-import { oldEnoughToServe, onHeat, returned, type Standing, unchecked } from './standing.ts'
+import { oldEnoughToServe, type Standing } from './standing.ts'
 
 /** The reason, with the days that it rests on. */
 export type NotOnList =

@@ -1,6 +1,6 @@
 import { describe, expect, test } from 'vitest'
 import { hardCalving, intervalClass } from '../../source/breeding/cycle.ts'
-import { calvedAtLeast, daysCalved } from '../../source/breeding/standing.ts'
+import { calvedAtLeast, daysCalved } from '../../source/breeding/questions.ts'
 import {
   type Animal,
   bullService,

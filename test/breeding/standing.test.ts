@@ -6,13 +6,12 @@ import {
   daysSinceService,
   heatOfNow,
   mayBeServed,
-  oldEnoughToServe,
   onHeat,
   returned,
-  type Standing,
   tooYoung,
   unchecked,
-} from '../../source/breeding/standing.ts'
+} from '../../source/breeding/questions.ts'
+import { oldEnoughToServe, type Standing } from '../../source/breeding/standing.ts'
 import {
   type Animal,
   bookOf,

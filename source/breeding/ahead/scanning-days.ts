@@ -2,8 +2,9 @@
 import type { HerdBook } from '../book.ts'
 import { type Day, plusDays, weekday } from '../day.ts'
 import { checkCountsFrom } from '../pregnancy.ts'
+import { returned, unchecked } from '../questions.ts'
 import type { Season } from '../season.ts'
-import { returned, type Standing, unchecked } from '../standing.ts'
+import type { Standing } from '../standing.ts'
 
 export interface ScanningDay {
   readonly day: Day

@@ -4,8 +4,9 @@ import type { AnimalRecord, HerdBook } from '../book.ts'
 import { bullPeriods } from '../bull-period.ts'
 import type { Day } from '../day.ts'
 import { marksOn } from '../marks.ts'
+import { tooYoung } from '../questions.ts'
 import { dayOfSeason, type Season } from '../season.ts'
-import { type Standing, standingOn, tooYoung } from '../standing.ts'
+import { type Standing, standingOn } from '../standing.ts'
 
 export type KeptReason = 'hold' | 'ready-after-bull' | 'barred' | 'maiden-not-ready'
 

@@ -1,6 +1,6 @@
 import type { HerdBook } from '../book.ts'
+import { calvedAtLeast } from '../questions.ts'
 import { type Season, seasonDay } from '../season.ts'
-import { calvedAtLeast } from '../standing.ts'
 import type { Member } from './cohort.ts'
 import { type Figure, figureOf } from './figure.ts'
 

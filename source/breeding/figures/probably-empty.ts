@@ -5,8 +5,9 @@ import { asUndecided, type Decided, decidedOf } from '../ahead/decided.ts'
 import { chanceInCalf } from '../animal-chances.ts'
 import type { HerdBook } from '../book.ts'
 import type { Rates } from '../chances/rates.ts'
+import { checkedEmpty, daysCalved } from '../questions.ts'
 import { PRE_MATING, type Season, seasonDay } from '../season.ts'
-import { checkedEmpty, daysCalved, type Standing } from '../standing.ts'
+import type { Standing } from '../standing.ts'
 import type { Member } from './cohort.ts'
 
 export const emptyReasons = ['checked-empty', 'came-back', 'doubtful', 'not-served', 'with-bull'] as const

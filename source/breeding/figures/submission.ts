@@ -1,6 +1,7 @@
 import type { HerdBook } from '../book.ts'
+import { calvedAtLeast } from '../questions.ts'
 import { dayOfSeason, type Season, seasonDay } from '../season.ts'
-import { calvedAtLeast, standingOn } from '../standing.ts'
+import { standingOn } from '../standing.ts'
 import type { Member } from './cohort.ts'
 import { type Figure, figureOf } from './figure.ts'
 

@@ -6,9 +6,10 @@ import type { Service } from '../cycle.ts'
 import type { Day } from '../day.ts'
 import { gestationDays } from '../gestation.ts'
 import { checkCountsFrom } from '../pregnancy.ts'
+import { checkedEmpty, returned } from '../questions.ts'
 import { PRE_MATING, type Season, seasonDay } from '../season.ts'
 import { sireOf } from '../sire.ts'
-import { checkedEmpty, returned, type Standing } from '../standing.ts'
+import type { Standing } from '../standing.ts'
 import type { Anchor, ServedBy } from './outlook.ts'
 
 /** Where the forecast starts, and the day she will have calved where she is still to calve. */

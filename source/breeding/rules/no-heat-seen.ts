@@ -2,7 +2,8 @@
 import { hardCalving } from '../cycle.ts'
 import { maybeByBull } from '../maybe-by-bull.ts'
 import type { Policy } from '../policy.ts'
-import { calvedAtLeast, checkedEmpty, daysCalved, mayBeServed, returned, type Standing } from '../standing.ts'
+import { calvedAtLeast, checkedEmpty, daysCalved, mayBeServed, returned } from '../questions.ts'
+import type { Standing } from '../standing.ts'
 import { concernsBreeding, fitting, type Rule, sinceCalving, sureHeatSince } from './placement.ts'
 
 /** An examination answers for so many days. */

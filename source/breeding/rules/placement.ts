@@ -1,9 +1,10 @@
 /** What a rule says of an animal, and the small words that the rules share. */
 import type { Day } from '../day.ts'
 import type { Policy } from '../policy.ts'
+import { daysCalved } from '../questions.ts'
 import type { Reason, Section, Since, Warning } from '../sections.ts'
 import type { Serving } from '../session.ts'
-import { daysCalved, type Standing } from '../standing.ts'
+import type { Standing } from '../standing.ts'
 
 /** A place on the list: the section, and why. */
 export interface Placement {

@@ -2,8 +2,9 @@
 import type { Day } from '../day.ts'
 import { maybeByBull } from '../maybe-by-bull.ts'
 import { checkCountsFrom } from '../pregnancy.ts'
+import { calvedAtLeast, returned, unchecked } from '../questions.ts'
 import { dayOfSeason, type Season } from '../season.ts'
-import { calvedAtLeast, oldEnoughToServe, returned, type Standing, unchecked } from '../standing.ts'
+import { oldEnoughToServe, type Standing } from '../standing.ts'
 import {
   concernsBreeding,
   fitting,

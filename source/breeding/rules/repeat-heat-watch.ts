@@ -1,5 +1,5 @@
 /** Section 4, Repeat-heat watch: the days on which a return, or the next heat, is likely. */
-import { mayBeServed, returned, unchecked } from '../standing.ts'
+import { mayBeServed, returned, unchecked } from '../questions.ts'
 import { concernsBreeding, type Rule, sinceService } from './placement.ts'
 
 export const repeatHeatWatch: Rule = (standing, { policy }) => {

@@ -1,16 +1,9 @@
 /** Sections 2 and 3, Serve and Second service: on heat, or a fixed-time service planned for today. */
 import { maybeByBull } from '../maybe-by-bull.ts'
 import type { Policy } from '../policy.ts'
+import { calvedAtLeast, daysSinceService, heatOfNow, mayBeServed, onHeat, unchecked } from '../questions.ts'
 import { fixedServing, outsideHours, type Serving, servingOf } from '../session.ts'
-import {
-  calvedAtLeast,
-  daysSinceService,
-  heatOfNow,
-  mayBeServed,
-  onHeat,
-  type Standing,
-  unchecked,
-} from '../standing.ts'
+import type { Standing } from '../standing.ts'
 import {
   concernsBreeding,
   fitting,

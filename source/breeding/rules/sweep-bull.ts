@@ -1,5 +1,6 @@
 /** Section 6, Leave to the sweep bull: no straw is proposed for these animals again this season. */
-import { checkedEmpty, returned, type Standing, tooYoung } from '../standing.ts'
+import { checkedEmpty, returned, tooYoung } from '../questions.ts'
+import type { Standing } from '../standing.ts'
 import {
   concernsBreeding,
   fitting,

@@ -1,14 +1,7 @@
 /** Section 1, Take care: a decision or a danger. It concerns every animal on every day. */
 import type { Day } from '../day.ts'
-import {
-  calvedAtLeast,
-  daysCalved,
-  daysSinceService,
-  heatOfNow,
-  mayBeServed,
-  onHeat,
-  type Standing,
-} from '../standing.ts'
+import { calvedAtLeast, daysCalved, daysSinceService, heatOfNow, mayBeServed, onHeat } from '../questions.ts'
+import type { Standing } from '../standing.ts'
 import {
   fitting,
   holding,

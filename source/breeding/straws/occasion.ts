@@ -1,9 +1,10 @@
 /** A service that may come: what the choice of a straw asks about the animal and the day. */
 import { hardCalving } from '../cycle.ts'
 import { type Day, plusDays } from '../day.ts'
+import { onHeat } from '../questions.ts'
 import { dayOfSeason } from '../season.ts'
 import type { Serving } from '../session.ts'
-import { onHeat, type Standing } from '../standing.ts'
+import type { Standing } from '../standing.ts'
 
 export interface Occasion {
   /** Season day of the service, and the last season day of AI; undefined where she has no season. */

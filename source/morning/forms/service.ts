@@ -1,5 +1,5 @@
 import type { ServiceFact, SessionName, StrawKind } from '../../breeding/facts.ts'
-import { daysCalved } from '../../breeding/standing.ts'
+import { daysCalved } from '../../breeding/questions.ts'
 import { stockOn } from '../../breeding/straws/stock.ts'
 import { strawsOnList } from '../../breeding/straws-on-list.ts'
 import { rankingOf } from '../straw-ranking.ts'

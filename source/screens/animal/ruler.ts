@@ -1,7 +1,7 @@
 /** Her wait drawn to scale: days since the last service or heat, the days on which a return is likely, today. */
 
 import { checkCountsFrom } from '../../breeding/pregnancy.ts'
-import { returned } from '../../breeding/standing.ts'
+import { returned } from '../../breeding/questions.ts'
 import { bit, type Line } from '../line.tsx'
 import { widthOf } from '../width.ts'
 import { animalWords } from '../words/animal.ts'
