@@ -1,5 +1,5 @@
 /** The bulls that a herd has to do with: those on the farm, and others that services of this season name. */
-import { bullsOnHand } from '../breeding/ahead/turn-out.ts'
+import { bullsOfFarm } from '../breeding/ahead/turn-out.ts'
 import type { AnimalRecord, HerdBook } from '../breeding/book.ts'
 import { bullPeriods } from '../breeding/bull-period.ts'
 import type { Day } from '../breeding/day.ts'
@@ -14,6 +14,8 @@ export interface BullHere {
   /** His record in the file, if there is one. */
   readonly animal: AnimalRecord | undefined
   readonly onHand: boolean
+  /** Of the farm, but on hold. */
+  readonly onHold: boolean
   /** Under 2 years at turn-out. */
   readonly young: boolean
   /** Animals that he is with on the day. */
@@ -45,24 +47,25 @@ export function bullsHere(desk: Desk): readonly BullHere[] {
   return bulls
 }
 
-/** The first day of the bull weeks that are next or on; the day shown where there are none. */
+/** The first day of the bull weeks that are next; the day shown where they are on, or there are none. */
 function turnOutDay(desk: Desk): Day {
   const season = blocksWithBull(desk)[0]?.season
-  return season === undefined ? desk.page.list.day : dayOfSeason(season, season.aiEnd + 1)
+  const { day } = desk.page.list
+  return season === undefined ? day : (Math.max(day, dayOfSeason(season, season.aiEnd + 1)) as Day)
 }
 
 function gathered(book: HerdBook, day: Day, turnOut: Day, records: readonly BullRecord[]): BullHere[] {
   const withThem = animalsWith(book, day)
-  const onHand = bullsOnHand(book, turnOut)
-  const hereBy = new Map(onHand.map(({ bull, young }) => [bull.number, { animal: bull, young }]))
+  const hereBy = new Map(bullsOfFarm(book, turnOut).map((one) => [one.bull.number, one]))
   const names = new Set<string | undefined>([...hereBy.keys(), ...records.map(({ bull }) => bull)])
   return [...names].map((name): BullHere => {
     const here = name === undefined ? undefined : hereBy.get(name)
-    const animal = here?.animal ?? (name === undefined ? undefined : book.byNumber.get(name))
+    const animal = here?.bull ?? (name === undefined ? undefined : book.byNumber.get(name))
     return {
       name,
       animal,
-      onHand: here !== undefined,
+      onHand: here?.onHold === false,
+      onHold: here?.onHold === true,
       young: here?.young ?? false,
       with: (name === undefined ? undefined : withThem.get(name)) ?? 0,
       examined: animal?.happenings.findLast(({ fact, day: on }) => fact.kind === 'examined' && on <= day)

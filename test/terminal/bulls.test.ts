@@ -2,6 +2,7 @@ import { afterEach, expect, test } from 'vitest'
 import { CASES_DAY } from '../../sample-herd/hand-made/case.ts'
 import { caseFacts } from '../../sample-herd/hand-made/herd.ts'
 import { dayIso } from '../../source/breeding/day.ts'
+import type { Fact } from '../../source/breeding/facts.ts'
 import { golden } from './support/golden.ts'
 import { at, herd, now } from './support/herd.ts'
 import { closeAll, openOn, type Screen, type Settings } from './support/screen.ts'
@@ -60,6 +61,19 @@ test('beside it: young bulls, rotation, the least, whose numbers these are, the 
     'No bull is safe, the quiet ones least of all.',
   ])
     expect(beside).toContain(said)
+})
+
+test('a bull on hold is shown as such, and does not count', async () => {
+  const lame = {
+    id: 'lame',
+    about: 'bull-B7',
+    at: '2026-05-27T00:00:00.000Z',
+    kind: 'hold',
+    date: '2026-05-27',
+  }
+  const screen = await open({ rows: 40 }, [...seasonHerd(), lame as Fact])
+  expect(screen.line('needed')).toMatch(/, 2 on hand/)
+  expect(screen.line('B7')).toContain('on hold')
 })
 
 test('a short supply of bulls is said, and stands out', async () => {

@@ -2,7 +2,7 @@
 
 import type { AnimalRecord, HerdBook } from '../book.ts'
 import { bullPeriods } from '../bull-period.ts'
-import type { Day } from '../day.ts'
+import { type Day, plusDays } from '../day.ts'
 import { marksOn } from '../marks.ts'
 import { tooYoung } from '../questions.ts'
 import { dayOfSeason, type Season } from '../season.ts'
@@ -20,13 +20,15 @@ export interface TurnOut {
   /** In calf: they may stay in the group or not. */
   readonly inCalf: readonly Standing[]
   readonly kept: readonly { readonly standing: Standing; readonly reason: KeptReason }[]
-  readonly bulls: readonly BullOnHand[]
+  readonly bulls: readonly BullOfFarm[]
 }
 
-export interface BullOnHand {
+export interface BullOfFarm {
   readonly bull: AnimalRecord
   /** Under 2 years on the turn-out day; false where his birth is not known. */
   readonly young: boolean
+  /** A health hold that outlasts the day: he does not work. */
+  readonly onHold: boolean
 }
 
 const YOUNG_BULL_DAYS = 730
@@ -103,19 +105,26 @@ function keptReason(standing: Standing, calvedToServe: number, to: Day): KeptRea
 export const isWithBull = (animal: AnimalRecord, day: Day): boolean =>
   bullPeriods(animal, (on) => on <= day).some((period) => period.to === undefined)
 
+/** Those of them that can work: bulls on hold cannot. */
+export const bullsOnHand = (book: HerdBook, day: Day): readonly BullOfFarm[] =>
+  bullsOfFarm(book, day).filter(({ onHold }) => !onHold)
+
 /**
- * The bulls that work on the farm: males marked ready, and those that a fact of the past 400 days names with a cow,
- * which have not left and are not on hold. Sires of straws are neither.
+ * The bulls of the farm at the end of a day: males marked ready, and those that a fact of the past 400 days names with
+ * a cow, which have not left. Sires of straws are neither.
+ *
+ * @example bullsOfFarm(book, turnOutDay).map(({ bull }) => bull.number) // ['B10', 'B11']
  */
-export function bullsOnHand(book: HerdBook, day: Day): readonly BullOnHand[] {
+export function bullsOfFarm(book: HerdBook, day: Day): readonly BullOfFarm[] {
   const named = bullsNamed(book, day)
-  const bulls: BullOnHand[] = []
+  const bulls: BullOfFarm[] = []
   for (const animal of book.animals.values()) {
     if (animal.record.sex !== 'M') continue
     if (animal.record.ready !== true && !named.has(animal.number)) continue
     const left = animal.happenings.some(({ fact, day: on }) => fact.kind === 'left' && on <= day)
-    if (!left && !marksOn(animal, day).onHold)
-      bulls.push({ bull: animal, young: animal.born !== undefined && day - animal.born < YOUNG_BULL_DAYS })
+    if (left) continue
+    const young = animal.born !== undefined && day - animal.born < YOUNG_BULL_DAYS
+    bulls.push({ bull: animal, young, onHold: marksOn(animal, plusDays(day, 1)).onHold })
   }
   return bulls
 }

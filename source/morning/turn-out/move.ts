@@ -1,6 +1,6 @@
 /** The move to the bull weeks of a block, or out of them, as it lies open: whom it concerns, and what a day's change does. */
 import { withBull } from '../../breeding/ahead/moves-due.ts'
-import { type BullOnHand, isWithBull, type TurnOut, turnOut } from '../../breeding/ahead/turn-out.ts'
+import { type BullOfFarm, isWithBull, type TurnOut, turnOut } from '../../breeding/ahead/turn-out.ts'
 import type { AnimalRecord, HerdBook } from '../../breeding/book.ts'
 import { type Day, dayIso, plusDays } from '../../breeding/day.ts'
 import type { NewFact } from '../../breeding/facts.ts'
@@ -26,7 +26,7 @@ export interface Move {
   readonly already: number
   readonly inCalf: readonly Standing[]
   readonly kept: TurnOut['kept']
-  readonly bulls: readonly BullOnHand[]
+  readonly bulls: readonly BullOfFarm[]
 }
 export interface Going {
   readonly animal: AnimalRecord
@@ -118,11 +118,11 @@ export function factsOfMove(move: Move, place: TurnOutPlace): readonly NewFact[]
     )
 }
 
-export const chosenBulls = ({ bulls }: Move, { without }: TurnOutPlace): readonly BullOnHand[] =>
+export const chosenBulls = ({ bulls }: Move, { without }: TurnOutPlace): readonly BullOfFarm[] =>
   bulls.filter(({ bull }) => !without.includes(bull.id))
 
 /** Open animals that bulls can serve: 30 each, young ones 20, half as many where half of them rest. */
-export function served(bulls: readonly BullOnHand[], book: HerdBook): number {
+export function served(bulls: readonly BullOfFarm[], book: HerdBook): number {
   const { openPerBull, openPerYoungBull, bullsRotate } = book.policy
   const sum = bulls.reduce((all, { young }) => all + (young ? openPerYoungBull : openPerBull), 0)
   return bullsRotate ? Math.floor(sum / 2) : sum

@@ -16,7 +16,7 @@ import { movedIn, paragraph, pointable } from '../text.ts'
 import type { Tone } from '../theme.ts'
 import { fill } from '../width.ts'
 import { bullsWords } from '../words/bulls.ts'
-import { ageOf } from './age.ts'
+import { absence, ageOf } from './state.ts'
 import { shortTold, toldLines } from './told.ts'
 
 export const bullsPage: DrawPage<BullsPlace> = (desk, place, room) => {
@@ -91,7 +91,7 @@ function bullLine(bull: BullHere, desk: Desk, { cells, theme }: Room): Line {
   const returned = bull.records.reduce((sum, one) => sum + one.returned, 0)
   const doubtful = bull.records.some((one) => one.doubtful)
   const age = ageOf(desk, bull) ?? bullsWords.ageUnknown
-  const state = bull.onHand ? (bull.young ? `${age}, ${bullsWords.youngBull}` : age) : bullsWords.notHere
+  const state = absence(bull) ?? (bull.young ? `${age}, ${bullsWords.youngBull}` : age)
   const said = [bullsWords.with(bull.with), bullsWords.seen(all, returned)].filter((part) => part !== '')
   return [
     ...nameBits(bull, cells < 70, signs.cut),

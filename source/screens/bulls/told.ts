@@ -16,7 +16,7 @@ import { paragraph, parted } from '../text.ts'
 import type { Theme } from '../theme.ts'
 import { fill } from '../width.ts'
 import { bullsWords } from '../words/bulls.ts'
-import { ageOf } from './age.ts'
+import { absence, ageOf } from './state.ts'
 
 /** Services shown. */
 const MOST = 8
@@ -79,7 +79,7 @@ function bullParts(desk: Desk, bull: BullHere, cells: number, theme: Theme): (re
   const about = [
     record?.breed === undefined ? '' : safeText(record.breed),
     age === undefined ? bullsWords.ageUnknown : bullsWords.atTurnOut(age),
-    bull.onHand ? '' : bullsWords.notHere,
+    absence(bull) ?? '',
   ].filter((part) => part !== '')
   return [
     [

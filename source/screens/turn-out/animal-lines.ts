@@ -1,6 +1,6 @@
 /** One animal on a line of the move: a bull on hand, one that goes with him or is taken from him, one that is kept. */
 
-import type { BullOnHand } from '../../breeding/ahead/turn-out.ts'
+import type { BullOfFarm } from '../../breeding/ahead/turn-out.ts'
 import { chanceInCalf } from '../../breeding/animal-chances.ts'
 import type { AnimalRecord } from '../../breeding/book.ts'
 import type { Day } from '../../breeding/day.ts'
@@ -44,7 +44,7 @@ function row(animal: AnimalRecord, words: string, off: boolean, pointed: boolean
 /** A bull: his age, and how many open animals he can serve where he is young. */
 export function bullLine(
   desk: Desk,
-  { bull, young }: BullOnHand,
+  { bull, young }: BullOfFarm,
   day: Day,
   off: boolean,
   pointed: boolean,

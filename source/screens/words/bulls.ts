@@ -34,6 +34,7 @@ export const bullsWords = {
   noBlocks: 'No block has bull weeks now.',
   unnamed: 'no bull named',
   notHere: 'not on hand',
+  onHold: 'on hold',
   youngBull: 'young',
   age: (days: number): string =>
     days < 730 ? `${Math.floor(days / 30.44)} months` : `${Math.floor(days / 365.25)} years`,

@@ -90,10 +90,16 @@ test('a bull on hold does not work, until the hold is over', () => {
   const animals = [
     { ...bull('B1'), happenings: [hold(30)] },
     { ...bull('B2'), happenings: [hold(30, 42)] },
+    { ...bull('B5'), happenings: [hold(30, 43)] },
+    { ...bull('B6'), happenings: [hold(42)] },
     { ...bull('B3'), happenings: [hold(30, 41)] },
     { ...bull('B4'), happenings: [hold(30), hold(35, 38)] },
   ]
-  expect(bullsOnHand(bookOf(animals), dayAt(42)).map(({ bull: { number } }) => number)).toEqual(['B3', 'B4'])
+  expect(bullsOnHand(bookOf(animals), dayAt(42)).map(({ bull: { number } }) => number)).toEqual([
+    'B2',
+    'B3',
+    'B4',
+  ])
 })
 
 test('with a bull from the day of it to the day he is taken away', () => {
