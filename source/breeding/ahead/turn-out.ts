@@ -1,5 +1,4 @@
 /** The move to the bull weeks and out of them: who goes with the bull, who is kept from him and why, which bulls there are. */
-
 import type { AnimalRecord, HerdBook } from '../book.ts'
 import { bullPeriods } from '../bull-period.ts'
 import { type Day, plusDays } from '../day.ts'
@@ -105,10 +104,6 @@ function keptReason(standing: Standing, calvedToServe: number, to: Day): KeptRea
 export const isWithBull = (animal: AnimalRecord, day: Day): boolean =>
   bullPeriods(animal, (on) => on <= day).some((period) => period.to === undefined)
 
-/** Those of them that can work: bulls on hold cannot. */
-export const bullsOnHand = (book: HerdBook, day: Day): readonly BullOfFarm[] =>
-  bullsOfFarm(book, day).filter(({ onHold }) => !onHold)
-
 /**
  * The bulls of the farm at the end of a day: males marked ready, and those that a fact of the past 400 days names with
  * a cow, which have not left. Sires of straws are neither.
@@ -128,6 +123,10 @@ export function bullsOfFarm(book: HerdBook, day: Day): readonly BullOfFarm[] {
   }
   return bulls
 }
+
+/** The bulls of the farm that can work: those on hold cannot. */
+export const bullsOnHand = (book: HerdBook, day: Day): readonly BullOfFarm[] =>
+  bullsOfFarm(book, day).filter(({ onHold }) => !onHold)
 
 function bullsNamed(book: HerdBook, day: Day): ReadonlySet<string> {
   const named = new Set<string>()
